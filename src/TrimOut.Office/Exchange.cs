@@ -11,7 +11,11 @@ namespace TrimOut.Office;
 /// <param name="Merge">This house with what came; null where nothing came that it has not.</param>
 /// <param name="Sent">How many changes the office had not had.</param>
 /// <param name="Mark">How far the two know of each other now. To be kept before what came is taken in, or after.</param>
-public sealed record Exchanged(Merge? Merge, int Sent, ExchangeMark Mark);
+public sealed record Exchanged(Merge? Merge, int Sent, ExchangeMark Mark)
+{
+    /// <summary>How many changes stayed here because this device may only read the house at the office; 0 for one that may send.</summary>
+    public int NotSent { get; init; }
+}
 
 /// <summary>Exchanges a house with the office: each gets what it lacks. Whatever is cut off in the middle is safe to be done again.</summary>
 public static class Exchange
@@ -44,7 +48,7 @@ public static class Exchange
         var reached = new Reached(from?.Arrival ?? 0, from?.Token ?? Guid.Empty, HeldChanges.Read(from?.Held ?? "").Value);
         var came = new List<Change>();
         reached = await FetchAll(office, house, reached, came, says, stop, first).ConfigureAwait(false);
-        var (sent, others) = (0, false);
+        var (sent, others, kept) = (0, false, 0);
         if (sends)
         {
             atOffice = atOffice.With(reached.Held);
@@ -52,7 +56,11 @@ public static class Exchange
             {
                 stop.ThrowIfCancellationRequested();
                 says($"{NumberText.Counted(sent, "change")} sent");
-                var answer = await office.Send(house, [.. lines.Select(l => l.Line)], stop).ConfigureAwait(false);
+                if (await TrySend(office, house, [.. lines.Select(l => l.Line)], stop).ConfigureAwait(false) is not { } answer)
+                {
+                    kept = mine.Changes.Count(c => !atOffice.Has(c.Id)) - sent;
+                    break;
+                }
                 sent += answer.Fresh;
                 // Where another device sent something in between, it is fetched together with what was sent from here.
                 others |= answer.Before != reached.Arrival || answer.Fresh != lines.Count;
@@ -67,7 +75,25 @@ public static class Exchange
             await KeepLists(office, house, reached.Arrival, both.Merged, stop).ConfigureAwait(false);
         var point = new OfficePoint(reached.Arrival, reached.Token, reached.Held.ToString());
         return new Exchanged(both.New.IsEmpty ? null : both, sent, new ExchangeMark(house, now.GetLocalNow(),
-            reached.Arrival == 0 ? [] : both.New.IsEmpty || from is null ? [point] : [.. new[] { point, from }.DistinctBy(p => p.Arrival)]));
+            reached.Arrival == 0 ? [] : both.New.IsEmpty || from is null ? [point] : [.. new[] { point, from }.DistinctBy(p => p.Arrival)]))
+        {
+            NotSent = kept,
+        };
+    }
+
+    /// <summary>Sends changes; null where this device may read the house and not add to it, so that it still gets what it fetched.</summary>
+    private static async Task<SentChanges?> TrySend(OfficeConnection office, int house, IReadOnlyCollection<string> lines, CancellationToken stop)
+    {
+        try
+        {
+            return await office.Send(house, lines, stop).ConfigureAwait(false);
+        }
+        catch (OfficeException failed) when (failed.IsOnlyReading)
+        {
+            if ((await office.Houses(stop).ConfigureAwait(false)).Any(h => h.House == house))
+                return null;
+            throw;
+        }
     }
 
     /// <summary>Fetches a house that is not here yet.</summary>

@@ -48,13 +48,21 @@ public static class HouseLists
         Text(json, "address", house.Job.Get(HouseFacts.Address));
         Text(json, "crew", house.Job.Get(HouseFacts.Crew));
         json.WriteNumber("units", house.Units.Length);
-        Text(json, "phase", PhaseNames.All.Zip(progress).Where(p => !p.Second.Complete).Select(p => p.First.Full()).FirstOrDefault());
+        Text(json, "phase", InWork(progress)?.Full());
         json.WriteNumber("steps_done", progress.Sum(p => p.Done));
         json.WriteNumber("steps", progress.Sum(p => p.Total));
         json.WriteNumber("open_stops", report.OpenStops.Count());
         json.WriteNumber("open_cautions", report.Findings.Count(f => f is { Open: true, Check.Severity: Severity.Caution }));
         Day(json, "drywall_on", house.Job.Get(HouseFacts.DrywallOn));
         Day(json, "handover_on", house.Job.Get(HouseFacts.HandoverOn));
+    }
+
+    /// <summary>The furthest phase that is begun; where that is complete the next that is not, else the last one left behind; null where all are.</summary>
+    private static Phase? InWork(List<Progress> progress)
+    {
+        var open = PhaseNames.All.Zip(progress).Where(p => !p.Second.Complete).Select(p => (Phase?)p.First).ToList();
+        var furthest = PhaseNames.All.Zip(progress).Where(p => p.Second.Done > 0).Select(p => (Phase?)p.First).LastOrDefault();
+        return open.Find(p => furthest is null || p >= furthest) ?? open.LastOrDefault();
     }
 
     private static void OfUnit(Utf8JsonWriter json, Unit unit)

@@ -9,7 +9,8 @@ namespace TrimOut.Office;
 /// <param name="Begun">The name of the change that began it, the same in all its copies.</param>
 /// <param name="Last">The arrival number of its latest change; 0 where none has arrived.</param>
 /// <param name="Part">What this device may do in it: office, crew or reader.</param>
-public sealed record OfficeHouse(int House, string Begun, int Last, string Part);
+/// <param name="Name">What it is called, by the office's lists; null where none were worked out yet.</param>
+public sealed record OfficeHouse(int House, string Begun, int Last, string Part, string? Name);
 
 /// <summary>A change that arrived at the office.</summary>
 /// <param name="Arrival">Its arrival number.</param>
@@ -141,14 +142,16 @@ public sealed class OfficeConnection : IAsyncDisposable
     /// <summary>The houses that this device may see.</summary>
     /// <param name="stop">Stops waiting.</param>
     /// <exception cref="OfficeException">It could not be asked.</exception>
-    public Task<IReadOnlyList<OfficeHouse>> Houses(CancellationToken stop) => Asked("select house, begun, last, part from office.mine()", async command =>
+    public Task<IReadOnlyList<OfficeHouse>> Houses(CancellationToken stop) => Asked(
+        "select m.house, m.begun, m.last, m.part, h.name from office.mine() m left join report.houses h using (house) order by m.house", async command =>
     {
         var houses = new List<OfficeHouse>();
         var answer = await command.ExecuteReaderAsync(stop).ConfigureAwait(false);
         await using (answer.ConfigureAwait(false))
         {
             while (await answer.ReadAsync(stop).ConfigureAwait(false))
-                houses.Add(new(answer.GetInt32(0), answer.GetString(1), answer.GetInt32(2), answer.GetString(3)));
+                houses.Add(new(answer.GetInt32(0), answer.GetString(1), answer.GetInt32(2), answer.GetString(3),
+                    await answer.IsDBNullAsync(4, stop).ConfigureAwait(false) ? null : answer.GetString(4)));
         }
         return (IReadOnlyList<OfficeHouse>)houses;
     }, stop);

@@ -40,6 +40,9 @@ public sealed class OfficeException : Exception
     /// <summary>What sort of thing is wrong.</summary>
     public OfficeFault Fault { get; }
 
+    /// <summary>Whether the device is in the house, or not, and may not do what it asked for there.</summary>
+    internal bool IsOnlyReading { get; init; }
+
     /// <summary>Whether what was fetched before is not what the office holds now, as after it was put back from a backup.</summary>
     internal bool IsAnotherPast { get; init; }
 }

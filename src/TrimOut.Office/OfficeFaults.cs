@@ -50,10 +50,14 @@ internal static class OfficeFaults
         "TO002" => new(OfficeFault.BadData, $"Two different changes are called {said.MessageText}: the one here and the one at the office. Nothing was sent. "
             + "This comes of a machine or a house file that was copied while it was worked on. Compare the two copies before going on.", said),
         "TO003" => new(OfficeFault.NotAllowed, $"The office has shut out {office.Device}, or never let it in. Ask the office.", said),
-        "TO004" => new(OfficeFault.NotAllowed, $"{office.Device} may not do that in this house at the office. Ask the office to let it in.", said),
+        "TO004" => new(OfficeFault.NotAllowed, $"{office.Device} may not do that in this house at the office. Ask the office to let it in.", said)
+        { IsOnlyReading = true },
+        "TO008" => new(OfficeFault.BadData, $"The office has no house {said.MessageText}. trimout office houses lists those that there are.", said),
         "TO006" => new(OfficeFault.BadData, "The office was put back from a backup since the last exchange.", said) { IsAnotherPast = true },
         "TO007" => new(OfficeFault.BadData, $"The office knows no device {said.MessageText}. It is enrolled first.", said),
-        "28P01" or "28000" or "42501" => new(OfficeFault.NotAllowed,
+        "42501" => new(OfficeFault.NotAllowed, $"Only the owner of the office's tables may do that, and {office.Device} is not. "
+            + "Name the owner's credentials: --credentials FILE", said),
+        "28P01" or "28000" => new(OfficeFault.NotAllowed,
             $"{Capital(where)} does not let in {office.Device}: it was shut out, or its credentials are old. Ask the office for a new credentials file.", said),
         "3D000" or "3F000" or "42883" or "42P01" => new(OfficeFault.NotSetUp,
             $"{Capital(where)} has no tables that this TrimOut can use. Whoever looks after it runs: trimout office set-up", said),

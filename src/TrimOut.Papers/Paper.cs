@@ -110,6 +110,8 @@ public sealed class Paper
         var marked = SheetMarks.AreIn(markdown) || SheetMarks.AreIn(head.ToString());
         if (marked && !MarksAtFoot)
             SheetMarks.Explain(head);
+        if (DisputeMarks.AreIn(markdown))
+            DisputeMarks.Explain(head);
         var said = head.ToString();
         if (marked && MarksAtFoot)
         {

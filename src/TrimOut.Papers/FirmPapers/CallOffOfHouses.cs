@@ -1,3 +1,4 @@
+using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.Core.Plans.Parts;
@@ -19,7 +20,7 @@ internal static class CallOffOfHouses
         to.Say("What is still to be ordered, summed by part and by the day to have it by. Boxes of cable are not in it: they stand below, by one plan "
             + "for all.");
         var lines = data.Houses.SelectMany(h => CallOff.Of(h.House, h.Changes, HouseParts.Of(h.House)).Select(c => (h.House, Call: c)))
-            .Where(c => c.Call.State == CallOffState.Open && !IsBoxes(c.Call.Line));
+            .Where(c => c.Call.State == CallOffState.Open && !IsBoxes(c.Call.Line)).ToList();
         to.Table(["Part", "How many", "Here by", "Order by", "Houses"], lines
             .GroupBy(c => (Part: c.Call.Line.Part.In(c.House), c.Call.Line.Unit, c.Call.NeededBy, c.Call.OrderBy))
             .OrderBy(g => g.Key.OrderBy ?? g.Key.NeededBy ?? DateOnly.MaxValue).ThenBy(g => g.Min(c => c.Call.Line.Group))
@@ -28,11 +29,29 @@ internal static class CallOffOfHouses
                 Said(g.First().Call.Line.Part, g.First().House), Sum(g.Select(c => c.Call).ToList()),
                 g.Key.NeededBy?.OnPaper() ?? Dash, g.Key.OrderBy?.OnPaper() ?? Dash,
                 g.Select(c => c.House.Name).Distinct().JoinOrDash())), "Nothing.");
+        var undated = lines.Where(c => c.Call.Line.MadeFor.IsEmpty && CallOff.OrderDay(c.House, c.Call.Line.NeededIn) is null)
+            .GroupBy(c => c.House).Select(g => (Inline?)Ours($"{g.Key.Name} ({Phases(g.Select(c => c.Call.Line.NeededIn))})")).ToList();
+        if (undated.Count > 0)
+            to.Say($"No order day noted, so it counts as not ordered: {undated.JoinOrDash()}.");
+        Reorder(to, data);
         to.Heading(2, "Cable and cuts");
         to.Say("One plan for the runs of all these houses that are not pulled yet and whose length is known: what is left of a box goes on to the next house. "
             + "Marks count from the loose end.");
-        foreach (var cable in FirmCuts.Of([.. data.Houses.Select(h => h.House)], data.Stop))
+        foreach (var cable in FirmCuts.Of(data.Houses, data.Stop))
             Cable(to, cable);
+    }
+
+    private static Inline Phases(IEnumerable<Phase> phases) => phases.Distinct().Order().Select(p => (Inline?)Ours(p.Full())).JoinOrDash();
+
+    /// <summary>Units whose boxes did not arrive or came wrong: they were ordered once, so that no line above has them.</summary>
+    private static void Reorder(MarkdownWriter to, FirmData data)
+    {
+        var again = data.Summaries.SelectMany(s => s.Boxes.Where(b => b.Reorder).GroupBy(b => b.Here)
+            .Select(g => Row(g.Select(b => b.Tag).JoinOrDash(), s.Name, g.Key ? Ours("came wrong") : Ours("did not arrive")))).ToList();
+        if (again.Count == 0)
+            return;
+        to.Heading(2, "To be ordered again");
+        to.Table(["Units", "House", "Because"], again);
     }
 
     private static bool IsBoxes(PartLine line) => line is { Group: PartGroup.Cable, Name.Length: > 0 };
@@ -48,11 +67,11 @@ internal static class CallOffOfHouses
 
     private static void Cable(MarkdownWriter to, FirmCable cable)
     {
-        to.Heading(3, $"{cable.Cable}");
+        to.Heading(3, cable.Differs.Length == 0 ? $"{cable.Cable}" : $"{cable.Cable} ({cable.Differs})");
         if (cable.Order.LossPerCut > Length.Zero)
             to.Say($"Each cut costs {Mark(cable.Order.LossPerCut, cable)}, which is in the marks.");
         if (cable.Plan is not { } plan)
-            to.Say("Nothing of it waits to be cut.");
+            Waits(to, cable);
         else if (!plan.Ok)
             to.Say($"There is no plan: {plan.Reason}");
         else
@@ -64,15 +83,26 @@ internal static class CallOffOfHouses
         }
     }
 
+    private static void Waits(MarkdownWriter to, FirmCable cable)
+    {
+        if (cable.WithoutLength > 0)
+            to.Say($"Runs that have no length yet: {cable.WithoutLength}.");
+        else
+            to.Say("Nothing of it waits to be cut.");
+    }
+
     private static void Boxes(MarkdownWriter to, FirmCable cable, CutPlan plan)
     {
         to.Say(CutList.Says(plan, cable.Order.Units));
         to.Table(["Box", "In it", "House", "Run", "From mark", "Cut at", "Left in the box"], plan.Boxes.SelectMany((b, at) => b.Cuts.Select(c => Row(
-            b.ToBuy ? Ours($"new {at + 1}") : Ours($"{cable.Boxes[b.Box.Id].Name} ({cable.Boxes[b.Box.Id].House})"),
+            b.ToBuy ? Ours($"new {at + 1}") : Called(cable.Boxes[b.Box.Id]),
             c == b.Cuts[0] ? Mark(b.Box.Length, cable) : Dash,
             cable.Runs[c.Piece.Id].House, cable.Runs[c.Piece.Id].Name, Mark(c.From, cable), Mark(c.To, cable),
             c == b.Cuts[^1] ? Mark(b.LeftOver, cable) : Dash))));
     }
+
+    private static Inline Called(FirmBox box) =>
+        box.OrderedOn is { } on ? Ours($"ordered on {on.OnPaper()} ({box.House})") : Ours($"{box.Name} ({box.House})");
 
     private static Inline Mark(Length length, FirmCable cable) => Figure(length.ShowRounded(cable.Order.Units, LengthScale.Run));
 }

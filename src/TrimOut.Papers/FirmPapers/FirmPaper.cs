@@ -14,7 +14,11 @@ namespace TrimOut.Papers.FirmPapers;
 /// <param name="Unread">Names of houses that could not be opened, and so are not on it.</param>
 /// <param name="Stop">Stops the writing.</param>
 public sealed record FirmData(
-    DateOnly Date, ImmutableArray<HouseSummary> Summaries, ImmutableArray<HouseLog> Houses, ImmutableArray<string> Unread, CancellationToken Stop = default);
+    DateOnly Date, ImmutableArray<HouseSummary> Summaries, ImmutableArray<HouseLog> Houses, ImmutableArray<string> Unread, CancellationToken Stop = default)
+{
+    /// <summary>Files of copies of these houses, which are not counted a second time.</summary>
+    public ImmutableArray<string> Copies { get; init; } = [];
+}
 
 /// <summary>A paper over several houses.</summary>
 public sealed class FirmPaper
@@ -63,6 +67,8 @@ public sealed class FirmPaper
         _write(to, data);
         if (!data.Unread.IsEmpty)
             to.Say($"Not on this paper, for they could not be opened: {data.Unread.JoinOrDash()}.");
+        if (!data.Copies.IsEmpty)
+            to.Say($"Copies of these houses, counted once: {data.Copies.JoinOrDash()}.");
         return new WrittenPaper(Id, $"{words.Of(Title)}: {data.Date.OnPaper()}", words.Language, to.ToString(), new SortedDictionary<string, string>())
         {
             Day = data.Date,

@@ -40,7 +40,7 @@ internal static class WeekPlan
         to.Heading(2, "Due and late");
         to.Table(["Day", "House", "What is due", "Which"], data.Summaries.SelectMany(s => s.Due(data.Date, Days).Select(d => (s.Name, Due: d)))
             .Where(d => d.Due.Kind != DueKind.Visit || d.Due.On < data.Date).OrderBy(d => d.Due.On).ThenBy(d => d.Name, StringComparer.Ordinal)
-            .Select(d => Row(d.Due.On.OnPaper(), d.Name, Kind(d.Due, data.Date), Which(d.Due))), "Nothing is due.");
+            .Select(d => Row(d.Due.On is { } on ? on.OnPaper() : Ours("at once"), d.Name, Kind(d.Due, data.Date), Which(d.Due))), "Nothing is due.");
     }
 
     private static void Table(MarkdownWriter to, IEnumerable<(string House, SummedVisit Visit)> visits, string? person) =>
@@ -56,12 +56,15 @@ internal static class WeekPlan
     {
         DueKind.Visit => Ours("Visit that nobody said took place"),
         DueKind.Order => Ours("Last day to order units"),
+        DueKind.OrderHere => Ours("Units not ordered, to be here by then; how long their order takes is not known"),
         DueKind.CallOff => Ours("Last day to call off parts"),
+        DueKind.PartsHere => Ours("Parts to be here by then; how long parts take is not typed"),
+        DueKind.Reorder => Ours("To be ordered again: did not arrive, or came wrong"),
         DueKind.Box => due.On < today ? Ours("Boxes that did not come") : Ours("Boxes expected"),
         DueKind.YearlyVisit => Ours("yearly visit"),
         DueKind.CrewWarranty => Ours("The crew's warranty ends"),
         _ => Ours("A maker's warranty ends"),
     };
 
-    private static Inline Which(SummedDay due) => due.What.Length == 0 ? Dash : due.Kind == DueKind.CallOff ? Ours(due.What) : due.What;
+    private static Inline Which(SummedDay due) => due.What.Length == 0 ? Dash : due.Kind is DueKind.CallOff or DueKind.PartsHere ? Ours(due.What) : due.What;
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Copies;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -114,7 +115,11 @@ internal static class OrderSheet
 
     /// <summary>What of an order is doubtful, and no stop that stands at the head of the paper.</summary>
     private static IEnumerable<Finding> Cautions(PaperData data, Unit unit) =>
-        data.Report.About(unit).Where(f => f is { Open: true, Check: { Severity: Severity.Caution, Phase: Phase.Order } });
+        data.Report.About(unit).Where(f => f is { Open: true, Check: { Severity: Severity.Caution, Phase: Phase.Order } }).Concat(InDispute(data, unit));
+
+    /// <summary>Values that two laptops put differently, of the unit and of the window that it is made for.</summary>
+    private static IEnumerable<Finding> InDispute(PaperData data, Unit unit) =>
+        data.Report.About(unit).Where(f => f is { Open: true, Check.Id: ValuesDisagree.Id, Subject.Kind: not ItemKind.Run });
 
     /// <summary>What the width is nobody may guess: where the kit was silent it is what it says today, or else a blank to write in.</summary>
     private static Inline Printed(OrderFact fact, Unit unit, House now) =>
@@ -165,7 +170,7 @@ internal static class OrderSheet
         OrderFact[] facts = [.. Made, .. Finish];
         var table = new SheetTable("Order sheet",
             ["order", "box label", .. facts.Select(f => f.HeadIn(data.House.DisplayUnits)), "maker's number", "changed since the order",
-                "not checked against the sheet"]);
+                "not checked against the sheet", "two laptops disagree"]);
         var since = new SinceFrozen(data.Log, data.Frozen);
         foreach (var (at, sheet) in SheetsOf(data).Index())
         {
@@ -178,6 +183,8 @@ internal static class OrderSheet
 
         void Write(SheetCell sheet, Unit unit, string changed) => table.Row(
             [sheet, unit.Tag, .. facts.Select(f => f.Value(Sayer(f, unit, data.House))), MakersNumber(data.House, unit), changed,
-                string.Join("; ", facts.SelectMany(f => f.UncheckedBehind(Sayer(f, unit, data.House))).Distinct().Select(f => f.Label))]);
+                string.Join("; ", facts.SelectMany(f => f.UncheckedBehind(Sayer(f, unit, data.House))).Distinct().Select(f => f.Label)),
+                data.House.FindUnit(unit.Id) is { } now
+                    ? string.Join("; ", InDispute(data, now).Select(f => f.Found.Message.In(data.House))) : ""]);
     }
 }

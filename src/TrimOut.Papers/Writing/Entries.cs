@@ -35,6 +35,8 @@ internal static class Entries
         var shown = facts.Select(f => subject.Shown(f) is null ? null : subject.Show(f)).ToList();
         if (shown.TrueForAll(l => l is null))
             return Inline.Dash;
+        if (facts.Any(f => DisputeMarks.IsOn(subject, f)))
+            return Inline.Join(between, [.. facts.Select(f => subject.Entry(f))]);
         var unit = shown[^1] is { } last ? last[(last.LastIndexOf(' ') + 1)..] : "";
         return unit.Length > 0 && unit.All(char.IsLetter) && shown.TrueForAll(s => s?.EndsWith($" {unit}", StringComparison.Ordinal) == true)
             ? Inline.Join(between, [.. shown.SkipLast(1).Select(s => Inline.Figure(s![..^(unit.Length + 1)])), Inline.Figure(shown[^1]!)])
@@ -73,7 +75,8 @@ internal static class Entries
     };
 
     private static Inline? Printed(Subject subject, Fact fact) => Shown(subject, fact)?.Marked(
-        subject is KitSheet part && !part.IsChecked(fact) && SheetValues.Of(part.Item.Kind).Contains(fact) ? [FieldRef.To(part.Item, fact)] : [], null);
+        subject is KitSheet part && !part.IsChecked(fact) && SheetValues.Of(part.Item.Kind).Contains(fact) ? [FieldRef.To(part.Item, fact)] : [], null)
+        .InDispute(subject, fact);
 
     /// <summary>A text of the kit: ours in the reader's words, a typed one as it was typed.</summary>
     public static Inline OfKit(string text) => KitWords.Has(text) ? Inline.Ours(text) : text;

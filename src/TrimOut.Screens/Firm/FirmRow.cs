@@ -13,6 +13,9 @@ public sealed record FirmRow(string Path, HouseSummary? Summary, string? Why, bo
     /// <summary>What was to be said about how it was found: damage, saves that are missing.</summary>
     public ImmutableArray<string> Remarks { get; init; } = [];
 
+    /// <summary>Files of other copies of this house, which count no second time.</summary>
+    public ImmutableArray<string> Copies { get; init; } = [];
+
     /// <summary>Whether saves of it are in doubt.</summary>
     public bool InDoubt { get; init; }
 
@@ -25,6 +28,14 @@ public interface IFirmBoard
 {
     /// <summary>The houses as they are known now.</summary>
     IReadOnlyList<FirmRow> Rows { get; }
+
+    /// <summary>Nobody looks any more: no further house is made anew.</summary>
+    void Stop()
+    {
+    }
+
+    /// <summary>Whether houses that change meanwhile are made anew, so that rows change without a key.</summary>
+    bool IsWatched => false;
 
     /// <summary>How many are still to be made anew.</summary>
     int Left { get; }

@@ -17,6 +17,8 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
     private const int UnitsAt = StopsAt + 5;
     private const int SaidAt = UnitsAt + 9;
     private const int Top = 3;
+    private const int MostBelow = 6;
+    private const int LeastListed = 3;
 
     public string Title => "All houses";
 
@@ -35,7 +37,7 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
 
     public string Search { get; init; } = "";
 
-    public bool Ticking => Board.Left > 0;
+    public bool Ticking => Board.Left > 0 || Board.IsWatched;
 
     /// <summary>The list that is chosen.</summary>
     public FirmList Chosen => FirmList.All[List];
@@ -46,6 +48,13 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
 
     /// <summary>All houses of the user's folders, shown as they were kept.</summary>
     public static Ask.Beside Find() => new("Looking at all houses", (desk, _, _) => new Ask.Open(new FirmScreen(desk.Firm(), 0, 0)));
+
+    /// <summary>The same list, filter and house as before a house was opened, with the houses as they are now.</summary>
+    public FirmScreen Again(IFirmBoard now, ScreenContext context)
+    {
+        var to = this with { Board = now };
+        return to with { Selected = Filtering.Keep(Shown(context.Today), Selected, to.Shown(context.Today), r => r.House.Path) };
+    }
 
     /// <summary>The houses that are shown, each with what the list says of it.</summary>
     public IReadOnlyList<(FirmRow House, string Said)> Shown(DateOnly today) =>
@@ -77,13 +86,15 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
         var x = 1;
         for (var at = 0; at < FirmList.All.Count; at++)
             x = area.Put(x, 0, FirmList.All[at].Name, at == List ? Tone.Selected : Tone.Dim) + 2;
-        area.PutFit(1, 1, area.Width - 2, InShort(rows.Count), Tone.Text);
+        area.PutFit(1, 1, area.Width - 2, InShort(rows), Tone.Text);
         area.Put(2, 2, "House", Tone.Heading);
         area.Put(Marks, 2, string.Concat(PhaseNames.All.Select(p => Ribbon.Number(p)[^1])), Tone.Heading);
         area.Put(StopsAt, 2, "Stop", Tone.Heading);
         area.Put(UnitsAt, 2, "Units", Tone.Heading);
         area.PutFit(SaidAt, 2, area.Width - SaidAt, Chosen.Name, Tone.Heading);
-        var list = area.Rows(Top, area.Height - Top - 2);
+        var below = Selected < rows.Count ? Below(rows[Selected].House, rows[Selected].Said) : "";
+        var lines = Math.Clamp((below.Length / Math.Max(1, area.Width - 12)) + 1, 2, Math.Max(2, Math.Min(MostBelow, area.Height - Top - LeastListed)));
+        var list = area.Rows(Top, area.Height - Top - lines);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, Selected, at => this with { Selected = at }))
             DrawRow(list, line, rows[at].House, rows[at].Said, at == Selected, context);
         if (rows.Count == 0)
@@ -92,7 +103,7 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
                 : $"No house is in this list: {Chosen.Name}.", Tone.Strong);
         }
         if (Selected < rows.Count)
-            area.PutWrapped(1, area.Height - 2, 2, Below(rows[Selected].House), Tone.Dim);
+            area.PutWrapped(1, area.Height - lines, lines, below, Tone.Dim);
     }
 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) => Shown(context.Today)
@@ -102,8 +113,10 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
             NumberText.Plain(r.House.Summary?.Units ?? 0), r.Said,
         ]).Prepend(["House", "File", "Stops", "Finished", "Units", Chosen.Name]);
 
-    private string InShort(int shown) => $"{NumberText.Plain(shown)} of {NumberText.Counted(Board.Rows.Count, "house")}"
-        + (Board.Rows.Sum(r => r.Summary?.Stops ?? 0) is > 0 and var stops ? $", {NumberText.Counted(stops, "stop")} in all" : "")
+    private string InShort(IReadOnlyList<(FirmRow House, string Said)> shown) =>
+        $"{NumberText.Plain(shown.Count)} of {NumberText.Counted(Board.Rows.Count, "house")}"
+        + (shown.Sum(r => r.House.Summary?.Stops ?? 0) is > 0 and var stops
+            ? $", {NumberText.Counted(stops, "stop")} in {(shown.Count == 1 ? "it" : "them")}" : "")
         + (Board.Left is > 0 and var left ? $"; {NumberText.Plain(left)} to be read again ({Stale})" : "");
 
     private string? Says(FirmRow row, DateOnly today)
@@ -114,7 +127,9 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
         return Chosen == FirmList.Everything && row.InDoubt ? $"saves in doubt; {said}" : said.Length > 0 ? said : null;
     }
 
-    private static string Below(FirmRow house) => house.Why ?? (house.Remarks.IsEmpty ? house.Path : string.Join(" ", house.Remarks));
+    /// <summary>All that the list says of a house, which may not fit its row; where it is, and what is to be said of how it was found.</summary>
+    private static string Below(FirmRow house, string said) => house.Why ?? string.Join(" ",
+        [$"{house.Name}: {said}.", house.Path, .. house.Remarks, .. house.Copies.Select(c => $"{c} is a copy of it, counted once.")]);
 
     private static void DrawRow(Area list, int line, FirmRow house, string said, bool chosen, ScreenContext context)
     {
@@ -152,6 +167,8 @@ internal static class FirmKeys
         new KeyAction<FirmScreen>("w", "Write it", "Writes a paper over the houses that are listed: the plan of the week, or their call-off with one cut plan.",
             (s, _) => Transition.Type(s, AskPaper(s)))
             { Disabled = (s, context) => s.Current(context) is null ? "There is no house in this list." : null },
+        new KeyAction<FirmScreen>("Y", "Copy", "Hands the list to the terminal's clipboard.", (s, context) => Transition.Type(s, Copying.Choice(s, context)))
+            { OnBar = false },
         Filtering.Key<FirmScreen>("houses", "name, folder, or what is said of it"),
         .. Moves.Through<FirmScreen>("house", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown(context.Today).Count) }),
     ];

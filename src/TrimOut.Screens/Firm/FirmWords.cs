@@ -26,7 +26,7 @@ public static class FirmWords
         PhaseNames.All.Where(p => summary.Phases[(int)p].Stops > 0).Select(p => $"{p.Full()}: {NumberText.Counted(summary.Phases[(int)p].Stops, "stop")}");
 
     /// <summary>What is due, with its day, and whether that is past.</summary>
-    public static string Due(SummedDay due, DateOnly today) => $"{Iso(due.On)} {due.InWords}{(due.On < today ? " (late)" : "")}";
+    public static string Due(SummedDay due, DateOnly today) => $"{(due.On is { } on ? Iso(on) : "now:")} {due.InWords}{(due.On < today ? " (late)" : "")}";
 
     /// <summary>Boxes that were ordered and are not here, by the day on which they are expected.</summary>
     public static IEnumerable<string> OrdersOut(HouseSummary summary) => summary.Boxes.Where(b => b is { Here: false, Reorder: false })

@@ -84,7 +84,10 @@ internal static class OfficeKeys
     /// <summary>Exchanges beside the keys. What came is looked at like any other copy.</summary>
     private static Ask.Beside Exchange(ScreenContext context) => new("Exchanging with the office", (desk, says, stop) =>
         desk.Exchange(context.Log, says, stop).Then<Ask>(done => done.Merge is { } merge
-            ? new Ask.Open(MergeScreen.Of(context.Log, new CopyRead(merge.Merged, []), merge, "the office"))
-            : new Ask.Say(done.Sent == 0 ? "The office and this house have the same changes."
+            ? new Ask.Open(MergeScreen.Of(context.Log, new CopyRead(merge.Merged, done.NotSent > 0 ? [Stayed(done.NotSent)] : []), merge, "the office"))
+            : new Ask.Say(done.NotSent > 0 ? $"{Stayed(done.NotSent)} Nothing new came." : done.Sent == 0 ? "The office and this house have the same changes."
                 : $"Sent to the office: {NumberText.Counted(done.Sent, "change")}. Nothing new came.")));
+
+    private static string Stayed(int changes) =>
+        $"This laptop may only read this house at the office: nothing was sent, and {NumberText.Counted(changes, "change")} stayed here.";
 }

@@ -245,7 +245,11 @@ public sealed record OfficeStanding(string InWords, IReadOnlyList<Change> NotYet
 /// <summary>What came of exchanging with the office.</summary>
 /// <param name="Merge">This house with what came, not yet taken in; null where nothing did.</param>
 /// <param name="Sent">How many changes the office had not had.</param>
-public sealed record OfficeExchange(Merge? Merge, int Sent);
+public sealed record OfficeExchange(Merge? Merge, int Sent)
+{
+    /// <summary>How many changes stayed here because this device may only read the house at the office.</summary>
+    public int NotSent { get; init; }
+}
 
 /// <summary>A paper that can be written.</summary>
 /// <param name="Id">Its short name.</param>

@@ -3,6 +3,7 @@ using TrimOut.Core;
 using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Copies;
+using TrimOut.Screens.Firm;
 using TrimOut.Screens.Help;
 using TrimOut.Screens.History;
 using TrimOut.Screens.HousePicker;
@@ -177,6 +178,7 @@ internal sealed partial class ShellState
             return null;
         }
         var left = Screen;
+        LookNoMore(left);
         _stack.RemoveAt(_stack.Count - 1);
         if (left is WalkScreen walk && _stack[^1] is JobSheetScreen sheet)
             _stack[^1] = sheet.After(walk, Context);
@@ -188,10 +190,16 @@ internal sealed partial class ShellState
             Caused = Caused.Nothing;
             Context = See();
             _stack[0] = PickerScreen.At(_desk);
+            if (_cameFrom is { } firm)
+                _stack.Add(firm.Again(_desk.Firm(), Context));
+            _cameFrom = null;
         }
         _stack[^1] = _stack[^1].Fit(Context);
         return null;
     }
+
+    /// <summary>Houses that nobody looks at are not looked after.</summary>
+    private static void LookNoMore(IScreen left) => (left as FirmScreen)?.Board.Stop();
 
     private string? Save(Ask.Save save)
     {
@@ -257,7 +265,7 @@ internal sealed partial class ShellState
         Apply(new Transition(Screen, new Ask.Section(HistoryScreen.At)));
         var conflicts = ConflictsScreen.At(Context);
         if (!conflicts.All.IsEmpty)
-            _stack.Add(conflicts);
+            _stack.Add(conflicts with { Arrived = true });
         Status($"{NumberText.Counted(all.Length, "change")} came in from {Path.GetFileName(take.From)}. u takes that back.");
         return null;
     }
@@ -273,6 +281,8 @@ internal sealed partial class ShellState
         }
         if (!opened.Ok)
             return Refuse(opened.Reason!);
+        LookNoMore(Screen);
+        _cameFrom = Screen as FirmScreen;
         _scribe = opened.Value;
         Context = See();
         Begin();

@@ -18,6 +18,7 @@ internal sealed partial class ShellState
 {
     private readonly IDesk _desk;
     private readonly List<IScreen> _stack;
+    private Firm.FirmScreen? _cameFrom;
     private Scribe? _scribe;
     private Ask.Confirm? _confirm;
     private string _status = "";

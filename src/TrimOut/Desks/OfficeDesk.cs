@@ -47,7 +47,7 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
             }, stop).GetAwaiter().GetResult();
             OfficePlace.Keep(office, log, done.Mark);
             _known = null;
-            return new OfficeExchange(done.Merge, done.Sent);
+            return new OfficeExchange(done.Merge, done.Sent) { NotSent = done.NotSent };
         }
         catch (OfficeException failed)
         {

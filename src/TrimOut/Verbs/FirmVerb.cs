@@ -72,7 +72,7 @@ internal static class FirmVerb
         }
         var found = FirmHouses.Find(named is { Length: > 0 } ? named : [UserFolder.Houses]);
         if (found.Count == 0)
-            Common.Say($"There is no house in {string.Join(", ", named is { Length: > 0 } ? named : [UserFolder.Houses])}.");
+            Common.Say($"There is no house in {string.Join(", ", named is { Length: > 0 } ? named : [UserFolder.Houses])} yet.");
         return found;
     }
 
@@ -90,9 +90,17 @@ internal static class FirmVerb
         }
         foreach (var closed in rows.Where(r => r.Why is not null))
             Common.Say(closed.Why!.Contains(closed.Path, StringComparison.Ordinal) ? closed.Why : $"{closed.Path}: {closed.Why}");
+        foreach (var unread in rows.Where(r => r.Summary is null && r.Why is null))
+            Common.Say($"{unread.Path}: nothing is kept of it, so it is not in the list. Without --kept it is read.");
+        var once = FirmHouses.Once(rows);
+        foreach (var row in once)
+        {
+            foreach (var copy in row.Copies)
+                Common.Say($"{copy}: a copy of {row.Path}, which has as many changes or more; counted once.");
+        }
         foreach (var (path, remark) in rows.SelectMany(r => r.Remarks.Select(m => (r.Path, m))))
             Common.Say(remark.Contains(path, StringComparison.Ordinal) ? remark : $"{path}: {remark}");
-        return (rows, rows.Any(r => r.Why is not null || r.InDoubt) ? ExitCode.LeftOut : ExitCode.Fine);
+        return (once, rows.Any(r => r.Why is not null || r.InDoubt || (r.Summary is null && kept)) ? ExitCode.LeftOut : ExitCode.Fine);
     }
 
     private static void Say(params string[] cells) => Console.Out.WriteLine(string.Join('\t', cells));

@@ -95,4 +95,25 @@ public class ListsTests(OfficeServer server) : IClassFixture<OfficeServer>
     private static string Flat(string text) => text.Trim();
 
     private static string Plain(decimal? number) => number?.ToString(CultureInfo.InvariantCulture) ?? "";
+
+    [OfficeFact]
+    public async Task TheListOfHousesHasTheirNames()
+    {
+        var van = await server.Enroll(Houses.Fresh("naming-van"));
+        var number = (await van.Exchange(Houses.Begin("House with a name"), null)).House;
+        await using var office = await OfficeConnection.Open(van, default);
+        Assert.Equal("House with a name", (await office.Houses(default)).Single(h => h.House == number).Name);
+        await Sql.Try(server.Owner, $"delete from office.summaries where house = {number}");
+        Assert.Null((await office.Houses(default)).Single(h => h.House == number).Name);
+    }
+
+    /// <summary>All of one unit is hung, a second one waits for its walk-through: the work is at hanging.</summary>
+    [Fact]
+    public void ThePhaseOfAHouseIsTheFurthestInWork()
+    {
+        var job = new TestJob().Window("W01").Window("W02");
+        Assert.Contains("\"phase\":\"Walk-through\"", HouseLists.Of(job.House)[..600], StringComparison.Ordinal);
+        job.Do(Core.Decisions.MarkStep.NotNeeded(job.Unit("W01"), StepList.Find("brackets-fixed")!, "test"));
+        Assert.Contains($"\"phase\":\"{Phase.Hang.Full()}\"", HouseLists.Of(job.House)[..600], StringComparison.Ordinal);
+    }
 }

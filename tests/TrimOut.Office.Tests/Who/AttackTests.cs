@@ -57,8 +57,36 @@ public class AttackTests(OfficeServer server) : IClassFixture<OfficeServer>
         var copy = Houses.Copy(house.Log);
         var mark = await client.Exchange(copy, null, sends: false);
         copy.Note("what a reader thinks");
-        var refused = await Assert.ThrowsAsync<OfficeException>(() => client.Exchange(copy, mark));
-        Assert.Equal(OfficeFault.NotAllowed, refused.Fault);
+        house.Note("what the crew did meanwhile");
+        await van.Exchange(house, null);
+        await using var reading = await OfficeConnection.Open(client, default);
+        var done = await Exchange.Run(reading, copy.Log, mark, TimeProvider.System, sends: true, _ => { }, default);
+        Assert.Equal((0, 1, 1), (done.Sent, done.NotSent, done.Merge!.New.Length));
+        Assert.DoesNotContain("what a reader thinks", await Sql.Try(van, "select line from office.changes"));
+    }
+
+    [OfficeFact]
+    public async Task ACrewThatWasLetInAsOfficeLetsNobodyIn()
+    {
+        var (desk, owner, van) = (await server.Enroll("desk-5", "office"), await server.Enroll("van-5"), await server.Enroll("van-6"));
+        await server.Enroll("van-7");
+        var number = (await owner.Exchange(Houses.Begin("House of the fifth van"), null)).House;
+        await using (var office = await OfficeConnection.Open(desk, default))
+            await office.LetIn(number, "van-6", "office", default);
+        Assert.Contains("TO004", await Sql.Try(van, $"select office.let_in({number}, 'van-7', 'crew')"));
+        Assert.Equal("crew", await Sql.Try(van, $"select office.part_in({number})"));
+    }
+
+    [OfficeFact]
+    public async Task AHouseThatThereIsNotAndTheOwnersCommandsAreRefusedInWords()
+    {
+        var desk = await server.Enroll("desk-6", "office");
+        await using var office = await OfficeConnection.Open(desk, default);
+        var none = await Assert.ThrowsAsync<OfficeException>(() => office.LetIn(9999, "desk-6", "crew", default));
+        Assert.Contains("no house 9999", none.Message, StringComparison.Ordinal);
+        var owners = await Assert.ThrowsAsync<OfficeException>(() => Running.Devices.Enroll(desk, "van-8", "crew", default));
+        Assert.Contains("Only the owner of the office's tables may do that", owners.Message, StringComparison.Ordinal);
+        Assert.DoesNotContain("shut out", owners.Message, StringComparison.Ordinal);
     }
 
     [OfficeFact]

@@ -1,6 +1,7 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.Papers.FirmPapers;
 using TrimOut.Testing;
@@ -47,9 +48,9 @@ public class FirmPaperTests
     public void TwoHousesThatNeedHalfABoxEachBuyOneTogether()
     {
         var houses = Data(Job("Elm Street 12", "50"), Job("Oak Lane 3", "50"));
-        var plan = Assert.Single(FirmCuts.Of([.. houses.Houses.Select(h => h.House)]), c => c.Plan is not null);
+        var plan = Assert.Single(FirmCuts.Of(houses.Houses), c => c.Plan is not null);
         Assert.Equal((1, true), (plan.Plan!.Value.Value.ToBuy.Found, plan.Plan!.Value.Value.ToBuy.Proven));
-        Assert.All(houses.Houses, h => Assert.Equal(1, Assert.Single(FirmCuts.Of([h.House]), c => c.Plan is not null).Plan!.Value.Value.ToBuy.Found));
+        Assert.All(houses.Houses, h => Assert.Equal(1, Assert.Single(FirmCuts.Of([h]), c => c.Plan is not null).Plan!.Value.Value.ToBuy.Found));
         var text = FirmPaper.All[1].Write(houses, null).Value.Markdown;
         Assert.Contains("(1 to buy): no plan needs fewer.", text);
         Assert.Matches(@"(?s)new 1.*Elm Street 12.*Oak Lane 3", text);
@@ -64,5 +65,55 @@ public class FirmPaperTests
         Assert.StartsWith($"# {week}: ", FirmPaper.All[0].Write(data, language).Value.Markdown);
         Assert.StartsWith($"# {callOff}: ", FirmPaper.All[1].Write(data, language).Value.Markdown);
         Assert.False(FirmPaper.All[0].Write(data, "xx").Ok);
+    }
+
+    private static string CallOff(params TestJob[] jobs) => FirmPaper.All[1].Write(Data(jobs), null).Value.Markdown;
+
+    /// <summary>Two of three are open.</summary>
+    [Fact]
+    public void UnitsThatAreOrderedAreNotToBeOrderedAgain()
+    {
+        var job = Job("Elm Street 12", "50").Window("W02").Window("W03").Say("W01", UnitFacts.OrderedOn, "2026-03-01");
+        Assert.Matches(@"\| Roller +\| 2 +\|", CallOff(job));
+    }
+
+    [Fact]
+    public void CableThatWasOrderedIsOnItsWayAndIsNotBoughtAgain()
+    {
+        var elm = Job("Elm Street 12", "50");
+        Assert.Contains("(1 to buy)", CallOff(elm));
+        elm.SayOf("Elm Street 12", HouseFacts.RoughInPartsOn, "2026-03-02");
+        Assert.Matches(@"ordered on 2026-03-02 \(Elm Street 12\)", CallOff(elm));
+        Assert.DoesNotContain("(1 to buy)", CallOff(elm));
+        // The other half of that box serves the house that ordered none yet.
+        var both = CallOff(elm, Job("Oak Lane 3", "50"));
+        Assert.Contains("(0 to buy)", both);
+        Assert.DoesNotContain("new 1", both);
+    }
+
+    [Fact]
+    public void ALineOfWhichNobodyNotedAnOrderDaySaysSoOnce()
+    {
+        var job = Job("Elm Street 12", "50");
+        var text = CallOff(job);
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(text, "No order day noted"));
+        Assert.Matches(@"No order day noted, so it counts as not ordered: Elm Street 12 \(.*Rough-in", text);
+    }
+
+    [Fact]
+    public void WhatIsToBeOrderedAgainStandsOnBothPapers()
+    {
+        var job = Job("Elm Street 12", "50").Say("W01", UnitFacts.OrderedOn, "2026-03-01").Say("W01", UnitFacts.Arrival, "not arrived");
+        Assert.Matches(@"(?s)## To be ordered again.*W01 +\| Elm Street 12 +\| did not arrive", CallOff(job));
+        Assert.Matches(@"at once +\| Elm Street 12 +\| To be ordered again: did not arrive, or came wrong +\| W01",
+            FirmPaper.All[0].Write(Data(job), null).Value.Markdown);
+    }
+
+    [Fact]
+    public void RunsWithoutALengthAreNotNothingToCut()
+    {
+        var text = CallOff(new TestJob().Window("W01").Window("W02").Say("W01", RunFacts.Cable, "16/2").Say("W02", RunFacts.Cable, "16/2"));
+        Assert.Contains("Runs that have no length yet: 2.", text);
+        Assert.DoesNotContain("Nothing of it waits to be cut.", text);
     }
 }

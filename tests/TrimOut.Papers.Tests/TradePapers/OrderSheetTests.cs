@@ -368,4 +368,21 @@ public class OrderSheetTests
     // Without the marks of what nobody checked, which are looked at for all papers at once.
     private static AngleSharp.Html.Dom.IHtmlDocument Page(HouseLog log) => new AngleSharp.Html.Parser.HtmlParser()
         .ParseDocument(OrderSheet.Paper.Write(FinishedHouse.Data(log)).ToHtml().Replace("\u00A0?", "", StringComparison.Ordinal));
+
+    [Fact]
+    public void AValueThatTwoLaptopsPutDifferentlyIsMarkedAndBothAreNamedBeforeItIsMade()
+    {
+        var first = Measured();
+        var both = first.Scribe.Log.Changes;
+        var here = new TestJob(store: new MemoryStore("here", both)).Say("W01", UnitFacts.OrderWidth, "45");
+        var there = new TestJob(store: new MemoryStore("there", both)).Say("W01", UnitFacts.OrderWidth, "46");
+        var job = new TestJob(store: new MemoryStore("here", [.. here.Scribe.Log.Changes.Union(there.Scribe.Log.Changes)]));
+        var markdown = OrderSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
+        Assert.Contains("| W01\u00A0*", markdown, StringComparison.Ordinal);
+        Assert.Matches("4[56]\"\u00A0\u2260", markdown);
+        Assert.Matches("(?s)To be cleared up before it is made.*45\".*46\"|To be cleared up before it is made.*46\".*45\"", markdown);
+        Assert.Contains("two laptops have different ones", markdown, StringComparison.Ordinal);
+        var hang = Papers.CrewPapers.HangSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
+        Assert.Matches("4[56]\"\u00A0\u2260", hang);
+    }
 }

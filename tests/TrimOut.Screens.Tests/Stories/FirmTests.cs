@@ -68,4 +68,32 @@ public class FirmTests
 
         public int Left => Rows.Count(r => r.Stale);
     }
+
+    [Fact]
+    public void WhatDoesNotFitTheRowStandsBelowAndTheListIsCopied()
+    {
+        var job = new TestJob();
+        foreach (var day in Enumerable.Range(16, 7))
+            job.Do(QuickPeople.Visit(job.House, $"2026-03-{day} Hang number {day} upstairs").Value);
+        var board = new Board { Rows = [new FirmRow("a.trimout", HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House)), null, false)] };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        user.Press("J", "right", "right", "right").Sees("2026-03-21 visit: Hang number 21");
+        user.Press("Y").Sees("the list of All houses");
+    }
+
+    [Fact]
+    public void FromAHouseOneComesBackToTheListWithItsFilterAndRow()
+    {
+        var job = new TestJob().Window("W01");
+        var summary = HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House));
+        var board = new Board
+        {
+            Rows = [new FirmRow("samples/other", summary with { Name = "Oak one" }, null, false),
+                new FirmRow("samples/corner", summary with { Name = "Oak two" }, null, false)],
+        };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        user.Press("J", "/").Type("Oak").Press("down", "enter").Sees("Corner house").Press("esc", "y").Sees("All houses").Sees("Oak two");
+        var screen = Assert.IsType<FirmScreen>(user.Shell.Screen);
+        Assert.Equal(("Oak", 1), (screen.Search, screen.Selected));
+    }
 }

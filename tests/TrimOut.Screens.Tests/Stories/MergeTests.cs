@@ -192,4 +192,16 @@ public class MergeTests
         shell.Press("y");
         Assert.NotNull(shell.Caused.Shown);
     }
+
+    [Fact]
+    public void OneEnterTooManyAfterACopyWasTakenInSettlesNothing()
+    {
+        var shell = AtLook();
+        foreach (var key in (string[])["enter", "y", "enter"])
+            shell.Press(key);
+        Assert.Contains("y settles it", Seen(shell), StringComparison.Ordinal);
+        shell.Press("enter");
+        Assert.Single(Conflict.All(_mine.House));
+        Assert.IsType<ConflictsScreen>(shell.Screen);
+    }
 }

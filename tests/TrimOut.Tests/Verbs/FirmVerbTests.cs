@@ -75,9 +75,9 @@ public sealed class FirmVerbTests : IDisposable
         Begin("oak", "Oak Lane 3");
         _run.Run("firm", "houses");
         var time = File.GetLastWriteTimeUtc(_run.In("houses/elm.trimout"));
-        File.Copy(_run.In("houses/oak.trimout"), _run.In("houses/elm.trimout"), overwrite: true);
+        File.Move(_run.In("houses/oak.trimout"), _run.In("houses/elm.trimout"), overwrite: true);
         File.SetLastWriteTimeUtc(_run.In("houses/elm.trimout"), time);
-        Assert.Equal(["Oak Lane 3", "Oak Lane 3"], Lines(_run.Run("firm", "houses").Output).Select(l => l.Split('\t')[2]));
+        Assert.Equal(["Oak Lane 3"], Lines(_run.Run("firm", "houses").Output).Select(l => l.Split('\t')[2]));
     }
 
     [Fact]
@@ -88,5 +88,39 @@ public sealed class FirmVerbTests : IDisposable
         var list = _run.Run("firm", "houses", "--list", "everything");
         Assert.Equal(64, list.Code);
         Assert.Contains("stops, waiting, due, orders, boxes, warranties", list.Error);
+    }
+
+    [Fact]
+    public void CopiesOfOneHouseCountOnceByTheOneWithMoreChangesAndTheOtherIsNamed()
+    {
+        Begin("elm", "Elm Street 12");
+        File.Copy(_run.In("houses/elm.trimout"), _run.In("houses/a-copy.trimout"));
+        Assert.Equal(0, _run.RunWith("visit\tnew\t2026-09-07 Hang\n", "set", "houses/elm.trimout").Code);
+        var listed = _run.Run("firm", "houses");
+        Assert.EndsWith("elm.trimout", Assert.Single(Lines(listed.Output)).Split('\t')[1]);
+        Assert.Matches("a-copy.trimout: a copy of .*elm.trimout", listed.Error);
+        var paper = _run.Run("firm-paper", "week-plan", "houses", "--date", "2026-09-07");
+        Assert.Equal(0, paper.Code);
+        var text = File.ReadAllText(_run.In("week-plan-2026-09-07.md"));
+        Assert.Single(System.Text.RegularExpressions.Regex.Matches(text, "2026-09-07 .*Elm Street 12"));
+        Assert.Contains("Copies of these houses, counted once: a-copy.trimout.", text);
+    }
+
+    [Fact]
+    public void AHouseOfWhichNothingIsKeptIsNamedAndNotPassedOver()
+    {
+        Begin("elm", "Elm Street 12");
+        var kept = _run.Run("firm", "houses", "--kept");
+        Assert.Equal((2, ""), (kept.Code, kept.Output));
+        Assert.Contains("elm.trimout: nothing is kept of it", kept.Error);
+    }
+
+    [Fact]
+    public void AFolderOfOnesOwnThatIsNotThereYetHasNoHouse()
+    {
+        var none = _run.Run("firm");
+        Assert.Equal((0, ""), (none.Code, none.Output));
+        Assert.Contains("There is no house in ", none.Error);
+        Assert.DoesNotContain("Could not find", none.Error);
     }
 }

@@ -12,12 +12,15 @@ namespace TrimOut.Core.Checks.Copies;
 /// </remarks>
 public sealed class ValuesDisagree : SubjectCheck
 {
+    /// <summary>Its id.</summary>
+    public const string Id = "values-disagree";
+
     private static readonly Message Differ = new("{0}: {1}. The last is shown.");
     private static readonly Message Or = new("{0}, or {1}");
     private static readonly Message FindOut = new("Find out which is right, and type it.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("values-disagree", "Two laptops have different values", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new(Id, "Two laptops have different values", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "one value in force for each detail"));
 
     internal override IEnumerable<string> SubjectIds(House house) => house.Present.Select(i => i.Id);

@@ -13,6 +13,8 @@ namespace TrimOut.Core.Plans.Firm;
 
 /// <summary>What is shown of a house among many, without the house: nothing in it was worked out for one day, so that it does not age by itself.</summary>
 /// <param name="Name">The house's name.</param>
+/// <param name="Begun">The name of the change that began it, the same in all its copies; empty for a house without one.</param>
+/// <param name="Changes">How many changes it has: of two copies the one with more is further.</param>
 /// <param name="Phases">How far each phase is, in the order of the phases.</param>
 /// <param name="Finished">Units with nothing left to do.</param>
 /// <param name="Units">All units.</param>
@@ -23,7 +25,8 @@ namespace TrimOut.Core.Plans.Firm;
 /// <param name="Days">Days by which something is to be done, or on which something ends; the next first.</param>
 /// <param name="Boxes">Boxes that are not here, or are to be ordered again.</param>
 public sealed record HouseSummary(
-    string Name, ImmutableArray<SummedPhase> Phases, int Finished, int Units, DateOnly? PaintedOn, SummedHead BeforePaint, SummedHead Painted,
+    string Name, string Begun, int Changes, ImmutableArray<SummedPhase> Phases, int Finished, int Units, DateOnly? PaintedOn,
+    SummedHead BeforePaint, SummedHead Painted,
     ImmutableArray<SummedVisit> Visits, ImmutableArray<SummedDay> Days, ImmutableArray<SummedBox> Boxes)
 {
     /// <summary>How many stops are open.</summary>
@@ -39,7 +42,7 @@ public sealed record HouseSummary(
         steps ??= StepList.Shipped;
         var head = HouseHead.Of(house, steps, DateOnly.MinValue);
         return new HouseSummary(
-            house.Name,
+            house.Name, log.Changes.IsEmpty ? "" : log.Changes[0].Id.ToString(), log.Changes.Count,
             [.. PhaseNames.All.Select(p => SummedPhase.Of(Progress.Of(house, p, steps), report.StopsIn(p)))],
             head.Finished, head.Units, house.Job.Get(HouseFacts.PaintedOn),
             SummedHead.Of(head), SummedHead.Of(HouseHead.Of(house, steps, DateOnly.MaxValue)),
@@ -51,27 +54,33 @@ public sealed record HouseSummary(
     public SummedHead HeadOn(DateOnly today) => PaintedOn is { } on && on <= today ? Painted : BeforePaint;
 
     /// <summary>
-    /// What is late or due within some days, the most pressing first: visits, orders, call-offs, boxes, the yearly visit, ends of warranties.
+    /// What is late or due within some days, the most pressing first: what is to be ordered again, visits, orders, call-offs, boxes, the yearly visit, ends
+    /// of warranties.
     /// </summary>
     /// <param name="today">The day on which it is looked at.</param>
     /// <param name="days">The days that are looked ahead, the first one today.</param>
-    /// <remarks>The end of a warranty that is past is no longer due; all else that is past is late.</remarks>
+    /// <remarks>
+    /// The end of a warranty that is past is no longer due; all else that is past is late. Units that are not ordered and whose order takes nobody knows how
+    /// long are due whenever they are to be here: today may be the last day.
+    /// </remarks>
     public IEnumerable<SummedDay> Due(DateOnly today, int days)
     {
         var until = today.AddDays(days - 1);
         return Visits.Where(v => v.On is not null).Select(v => new SummedDay(DueKind.Visit, v.On!.Value, v.What))
             .Concat(Days.Where(d => d.Kind != DueKind.YearlyVisit))
             .Concat(Days.Where(d => d.Kind == DueKind.YearlyVisit && (d.From is null || d.From <= today)).OrderBy(d => d.On).TakeLast(1))
-            .Concat(Boxes.Where(b => b is { Here: false, Expected: not null }).GroupBy(b => b.Expected!.Value)
+            .Concat(Boxes.Where(b => b is { Here: false, Reorder: false, Expected: not null }).GroupBy(b => b.Expected!.Value)
                 .Select(b => new SummedDay(DueKind.Box, b.Key, string.Join(", ", b.Select(x => x.Tag)))))
-            .Where(d => d.On <= until && (d.On >= today || !d.IsEnd)).OrderBy(d => d.On).ThenBy(d => d.Kind);
+            .Concat(Boxes.Any(b => b.Reorder) ? [new SummedDay(DueKind.Reorder, null, string.Join(", ", Boxes.Where(b => b.Reorder).Select(b => b.Tag)))] : [])
+            .Where(d => d.On is not { } on || ((on <= until || d.Kind == DueKind.OrderHere) && (on >= today || !d.IsEnd)))
+            .OrderBy(d => d.On).ThenBy(d => d.Kind);
     }
 
     /// <summary>Warranties that end within some days, the next first.</summary>
     /// <param name="today">The day on which it is looked at.</param>
     /// <param name="days">The days that are looked ahead.</param>
     public IEnumerable<SummedDay> WarrantiesEnding(DateOnly today, int days = DueInService.WarrantyDays) =>
-        Days.Where(d => d.IsEnd && d.On >= today && d.On.DayNumber - today.DayNumber <= days);
+        Days.Where(d => d.IsEnd && d.On is { } on && on >= today && on.DayNumber - today.DayNumber <= days);
 
     /// <summary>Boxes that did not come: those that were expected before a day, and those that somebody said did not arrive or came wrong.</summary>
     /// <param name="today">The day on which it is looked at.</param>
@@ -93,11 +102,14 @@ public sealed record HouseSummary(
         var house = log.House;
         if (VisitPlan.Order(house) is { } order)
             yield return new SummedDay(DueKind.Order, order.By, string.Join(", ", order.Units));
+        else if (house.Units.Where(u => !VisitPlan.IsOrdered(u)).Select(u => u.Tag).ToList() is { Count: > 0 } waiting
+            && VisitPlan.Needed(house, Phase.Hang) is { } hang)
+            yield return new SummedDay(DueKind.OrderHere, hang, string.Join(", ", waiting));
         foreach (var call in CallOff.Of(house, log.Changes, HouseParts.Of(house), steps).Where(c => c.State == CallOffState.Open && c.Line.MadeFor.IsEmpty)
-            .GroupBy(c => (c.LastDay, c.Line.NeededIn)))
+            .GroupBy(c => (c.LastDay, c.Line.NeededIn, Known: c.OrderBy is not null)))
         {
             if (call.Key.LastDay is { } day)
-                yield return new SummedDay(DueKind.CallOff, day, call.Key.NeededIn.Full());
+                yield return new SummedDay(call.Key.Known ? DueKind.CallOff : DueKind.PartsHere, day, call.Key.NeededIn.Full());
         }
         foreach (var (from, on) in DueInService.YearlyVisits(house))
             yield return new SummedDay(DueKind.YearlyVisit, on, "", from);

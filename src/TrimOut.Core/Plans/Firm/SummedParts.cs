@@ -58,8 +58,17 @@ public enum DueKind
     /// <summary>The last day to order units.</summary>
     Order,
 
+    /// <summary>The day by which units that are not ordered are to be here, where nobody said how long their order takes.</summary>
+    OrderHere,
+
     /// <summary>The last day to order parts and cable of a phase.</summary>
     CallOff,
+
+    /// <summary>The day by which parts and cable of a phase are to be here, where nobody said how long they take.</summary>
+    PartsHere,
+
+    /// <summary>Units whose boxes did not arrive or came wrong, and that nobody ordered again: at once.</summary>
+    Reorder,
 
     /// <summary>Boxes that are expected.</summary>
     Box,
@@ -74,12 +83,12 @@ public enum DueKind
     MakerWarranty,
 }
 
-/// <summary>Something that is due on a day.</summary>
+/// <summary>Something that is due on a day, or at once.</summary>
 /// <param name="Kind">What it is.</param>
-/// <param name="On">The day.</param>
+/// <param name="On">The day; null for at once.</param>
 /// <param name="What">Which: the visit, tags of units, the phase or the kind of covering; empty where the kind says all.</param>
 /// <param name="From">From which day on it is so; null for always. Of yearly visits the one that is so last counts.</param>
-public sealed record SummedDay(DueKind Kind, DateOnly On, string What, DateOnly? From = null)
+public sealed record SummedDay(DueKind Kind, DateOnly? On, string What, DateOnly? From = null)
 {
     /// <summary>Whether a warranty ends on it.</summary>
     public bool IsEnd => Kind is DueKind.CrewWarranty or DueKind.MakerWarranty;
@@ -89,7 +98,10 @@ public sealed record SummedDay(DueKind Kind, DateOnly On, string What, DateOnly?
     {
         DueKind.Visit => $"visit: {What}",
         DueKind.Order => $"order {What}",
+        DueKind.OrderHere => $"{What} not ordered, to be here by then; how long it takes is not known",
         DueKind.CallOff => $"call off parts for {What}",
+        DueKind.PartsHere => $"parts for {What} to be here by then; how long parts take is not typed",
+        DueKind.Reorder => $"order again {What}: did not arrive, or came wrong",
         DueKind.Box => $"box of {What} expected",
         DueKind.YearlyVisit => "yearly visit",
         DueKind.CrewWarranty => "crew's warranty ends",

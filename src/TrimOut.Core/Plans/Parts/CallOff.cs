@@ -112,9 +112,20 @@ public sealed record CallOff(
     public Phase OrderedIn => Line.MadeFor.IsEmpty ? Line.NeededIn : Phase.Order;
 
     /// <summary>The day on which the parts of a phase were ordered; a day that was still to come when it was written is none yet.</summary>
-    private static DateOnly? OrderDay(House house, Phase phase) =>
+    /// <param name="house">The house.</param>
+    /// <param name="phase">The phase.</param>
+    public static DateOnly? OrderDay(House house, Phase phase) =>
         OrderedFact(phase) is { } fact && house.Job.Latest(fact) is { Value: DateOnly on } head && on <= DateOnly.FromDateTime(head.At.DateTime).AddDays(1)
             ? on : null;
+
+    /// <summary>Those of some things that came into the house after what a phase takes was ordered.</summary>
+    internal static IEnumerable<Item> CameAfterOrder(House house, IEnumerable<Change> changes, IEnumerable<Item> items, Phase phase)
+    {
+        if (OrderDay(house, phase) is not { } on || OrderedFact(phase) is not { } fact || house.Job.Latest(fact) is not { } noted)
+            return [];
+        var added = AddedBy(changes);
+        return items.Where(i => added.TryGetValue(i.Id, out var came) && CameAfter(came, on, noted));
+    }
 
     /// <summary>The change by which each thing came into the house.</summary>
     private static Dictionary<string, Change> AddedBy(IEnumerable<Change> changes)

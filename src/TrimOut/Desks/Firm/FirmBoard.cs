@@ -1,57 +1,95 @@
+using TrimOut.HouseFile;
 using TrimOut.Screens.Firm;
 
 namespace TrimOut.Desks.Firm;
 
-/// <summary>The houses of a firm while they are looked at: shown at once as they were kept, and made anew beside the keys, one after the other.</summary>
+/// <summary>
+/// The houses of a firm while they are looked at: shown at once as they were kept, and made anew beside the keys, one after the other; also those that somebody
+/// changes meanwhile.
+/// </summary>
 internal sealed class FirmBoard : IFirmBoard
 {
-    private const int Beats = 500;
+    private static readonly TimeSpan Beat = TimeSpan.FromSeconds(2);
 
+    private readonly ManualResetEventSlim _over = new();
     private volatile FirmRow[] _rows;
-    private volatile int _left;
-    private volatile bool _stopped;
+    private volatile IReadOnlyList<FirmRow> _once;
 
-    private FirmBoard(FirmRow[] rows) => (_rows, _left) = (rows, rows.Count(r => r.Stale));
-
-    /// <inheritdoc/>
-    public IReadOnlyList<FirmRow> Rows => _rows;
+    private FirmBoard(FirmRow[] rows) => (_rows, _once) = (rows, FirmHouses.Once(rows));
 
     /// <inheritdoc/>
-    public int Left => _stopped ? 0 : _left;
+    public IReadOnlyList<FirmRow> Rows => _once;
 
-    /// <summary>Shows these houses, and begins to make anew what is stale.</summary>
+    /// <inheritdoc/>
+    public int Left => _over.IsSet ? 0 : _rows.Count(r => r.Stale);
+
+    /// <inheritdoc/>
+    public bool IsWatched => !_over.IsSet && _rows.Length > 0;
+
+    /// <summary>Shows these houses, begins to make anew what is stale, and looks every other second whether one was changed.</summary>
     public static FirmBoard Of(IReadOnlyList<string> paths)
     {
         var board = new FirmBoard(FirmHouses.Kept(paths));
-        if (board._left > 0)
-            new Thread(board.MakeAnew) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
+        if (paths.Count > 0)
+            new Thread(board.Watch) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
         return board;
     }
 
-    /// <summary>Makes no further house anew; what is shown stays.</summary>
-    public void Stop() => _stopped = true;
+    /// <inheritdoc/>
+    public void Stop() => _over.Set();
 
-    private void MakeAnew()
+    private void Watch()
     {
-        for (var at = 0; at < _rows.Length && !_stopped; at++)
+        var stamps = new string?[_rows.Length];
+        do
         {
-            if (!_rows[at].Stale)
-                continue;
-            FirmRow[] rows = [.. _rows];
-            try
+            for (var at = 0; at < _rows.Length && !_over.IsSet; at++)
             {
-                rows[at] = FirmHouses.MakeAnew(rows[at].Path);
+                var stamp = Stamp(_rows[at].Path);
+                // The first look is at what is kept; from then on at what was seen the beat before.
+                if (stamps[at] is { } before && stamp is not null && stamp != before)
+                    Show(at, _rows[at] with { Stale = true });
+                stamps[at] = stamp ?? stamps[at];
             }
-            catch (Exception fault)
+            for (var at = 0; at < _rows.Length && !_over.IsSet; at++)
             {
-                // A fault of the program's own in one house is no reason to show nothing of the others.
-                rows[at] = rows[at] with { Why = fault.Message, Stale = false };
+                if (_rows[at].Stale)
+                    Show(at, MadeAnew(_rows[at]));
             }
-            _rows = rows;
-            // The screen is drawn to a beat as long as something is left: the last house is to be seen with it.
-            if (_left == 1)
-                Thread.Sleep(Beats);
-            _left--;
         }
+        while (!_over.Wait(Beat));
+    }
+
+    private static FirmRow MadeAnew(FirmRow row)
+    {
+        try
+        {
+            return FirmHouses.MakeAnew(row.Path);
+        }
+        catch (Exception fault)
+        {
+            // A fault of the program's own in one house is no reason to show nothing of the others.
+            return row with { Why = fault.Message, Stale = false };
+        }
+    }
+
+    private static string? Stamp(string path)
+    {
+        try
+        {
+            return HouseStamp.Of(path);
+        }
+        catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
+        {
+            return null;
+        }
+    }
+
+    private void Show(int at, FirmRow row)
+    {
+        FirmRow[] rows = [.. _rows];
+        rows[at] = row;
+        _rows = rows;
+        _once = FirmHouses.Once(rows);
     }
 }

@@ -9,10 +9,11 @@ namespace TrimOut.Desks.Firm;
 /// <summary>The houses of folders with the summary of each.</summary>
 internal static class FirmHouses
 {
-    /// <summary>The house files that are meant by folders and files, each once, by their names.</summary>
+    /// <summary>The house files that are meant by folders and files, each once, by their names. A folder that is not there has none.</summary>
     public static IReadOnlyList<string> Find(IEnumerable<string> places) =>
     [
-        .. places.SelectMany(p => Directory.Exists(p) ? FoundFiles.In(p, "*.trimout") : [p]).Select(Path.GetFullPath).Distinct(StringComparer.Ordinal)
+        .. places.SelectMany(p => Directory.Exists(p) ? FoundFiles.In(p, "*.trimout") : File.Exists(p) ? [p] : [])
+            .Select(Path.GetFullPath).Distinct(StringComparer.Ordinal)
             .OrderBy(Path.GetFileName, StringComparer.OrdinalIgnoreCase).ThenBy(p => p, StringComparer.Ordinal),
     ];
 
@@ -38,6 +39,17 @@ internal static class FirmHouses
         return rows;
     }
 
+    /// <summary>Each house once: of copies that begin with the same change the one with the most changes, which names the others.</summary>
+    /// <remarks>Of two with as many the one that was written later; what is in the others alone comes in by a merge.</remarks>
+    public static IReadOnlyList<FirmRow> Once(IReadOnlyList<FirmRow> rows)
+    {
+        var copies = rows.Where(r => r.Summary is { Begun.Length: > 0 }).GroupBy(r => r.Summary!.Begun).Where(g => g.Skip(1).Any())
+            .ToDictionary(g => g.Key, g => g.OrderByDescending(r => r.Summary!.Changes).ThenByDescending(r => FoundFiles.Changed(r.Path)).ToList());
+        return copies.Count == 0 ? rows
+            : [.. rows.Select(r => r.Summary is not { } s || !copies.TryGetValue(s.Begun, out var same) ? r
+                : r == same[0] ? r with { Copies = [.. same.Skip(1).Select(c => c.Path)] } : null).OfType<FirmRow>()];
+    }
+
     /// <summary>The row of a house that is opened for it, only to be looked at; what comes of that is kept.</summary>
     public static FirmRow MakeAnew(string path)
     {
@@ -54,7 +66,9 @@ internal static class FirmHouses
             }
             catch (Exception failed) when (ExitCode.Of(failed) is not null)
             {
-                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message, [], false);
+                // In a list nobody expects that looking changes something.
+                made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message.Replace(" Nothing was changed.", "", StringComparison.Ordinal),
+                    [], false);
             }
             made.Write(path);
             return Row(path, made, stale: false);

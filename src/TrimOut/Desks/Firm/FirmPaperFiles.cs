@@ -22,10 +22,14 @@ internal static class FirmPaperFiles
     public static Result<IReadOnlyList<string>> Write(FirmPaper paper, IReadOnlyList<FirmRow> rows, DateOnly date, string? language, string folder,
         Func<string, bool> over, CancellationToken stop)
     {
+        rows = FirmHouses.Once(rows);
         var read = rows.Where(r => r.Summary is not null).ToList();
         var data = new FirmData(date, [.. read.Select(r => r.Summary!)],
             paper.NeedsHouses ? [.. read.Select(r => HouseSource.Read(r.Path, goOn: false, aloud: false).Log)] : [],
-            [.. rows.Where(r => r.Summary is null).Select(r => r.Name)], stop);
+            [.. rows.Where(r => r.Summary is null).Select(r => r.Name)], stop)
+        {
+            Copies = [.. rows.SelectMany(r => r.Copies).Select(p => Path.GetFileName(p))],
+        };
         var stem = string.Create(CultureInfo.InvariantCulture, $"{paper.Id}-{date:yyyy-MM-dd}") + (language is null ? "" : $"-{language}");
         return paper.Write(data, language).Then<IReadOnlyList<string>>(
             written => PaperFiles.WriteOverHouses(written, stem, folder, WrittenPapers.OfUser, over).ToList());

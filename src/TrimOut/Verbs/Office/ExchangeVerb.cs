@@ -83,5 +83,7 @@ internal static class ExchangeVerb
         return merge.Disagreements.IsEmpty && merge.Removals.IsEmpty && merge.Namesakes.IsEmpty && uncounted == 0;
     }
 
-    private static void SaySent(Exchanged done) => Common.Say($"{NumberText.Counted(done.Sent, "change")} went to the office.");
+    private static void SaySent(Exchanged done) => Common.Say(done.NotSent > 0
+        ? $"This device may only read this house at the office: nothing was sent, and {NumberText.Counted(done.NotSent, "change")} stayed here."
+        : $"{NumberText.Counted(done.Sent, "change")} went to the office.");
 }

@@ -75,4 +75,34 @@ public class HouseSummaryTests
         Assert.Equal(house.Units.Length, summary.Units);
         Assert.Equal(PhaseNames.All.Select(p => Progress.Of(house, p)), summary.Phases.Select(p => p.Sum()));
     }
+
+    private static string Due(TestJob job, string today) => string.Join("; ", Of(job).Due(DateOnly.Parse(today, null), 7)
+        .Where(d => d.Kind is not DueKind.Visit).Select(d => $"{d.On:yyyy-MM-dd} {d.InWords}".Trim()));
+
+    [Fact]
+    public void WhatIsToBeOrderedAgainIsDueAtOnce()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderedOn, "2026-03-01").Say("W01", UnitFacts.Arrival, "not arrived");
+        Assert.Equal("order again W01: did not arrive, or came wrong", Due(job, "2026-03-31"));
+        Assert.Equal("", Due(job.Say("W01", UnitFacts.ReorderedOn, "2026-03-02"), "2026-03-31"));
+    }
+
+    [Fact]
+    public void UnitsWhoseOrderTakesNobodyKnowsHowLongAreDueWhateverTheDay()
+    {
+        var job = new TestJob().Window("W01").SayOf("Test house", HouseFacts.HandoverOn, "2026-09-01");
+        Assert.StartsWith("2026-09-01 W01 not ordered, to be here by then; how long it takes is not known", Due(job, "2026-03-02"));
+        job.SayOf("Test house", HouseFacts.OrderLead, "10");
+        Assert.DoesNotContain("not ordered", Due(job, "2026-03-02"));
+    }
+
+    [Fact]
+    public void WithoutALeadTheDayOfPartsIsThatToHaveThemBy()
+    {
+        var job = Jobs.Roughed().SayOf("Test house", HouseFacts.DrywallOn, "2026-04-20");
+        Assert.Contains(Of(job).Days, d => d.Kind == DueKind.PartsHere && d.On == new DateOnly(2026, 4, 20));
+        job.SayOf("Test house", HouseFacts.PartsLead, "10");
+        Assert.Contains(Of(job).Days, d => d.Kind == DueKind.CallOff && d.On == new DateOnly(2026, 4, 10));
+        Assert.DoesNotContain(Of(job).Days, d => d.Kind == DueKind.PartsHere && d.On == new DateOnly(2026, 4, 20));
+    }
 }
