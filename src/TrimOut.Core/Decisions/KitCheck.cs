@@ -62,7 +62,8 @@ public static class KitCheck
     {
         if (!FactTable.IsKit(sheet.Kind) || !AboutSheet.Is(fact))
             return new Refusal(OnlyKit);
-        var why = sheet.Latest(fact)?.Stored is null ? "what was checked was checked against it" : "the one before was mistyped, and what was checked stays checked";
+        var why = sheet.Latest(fact)?.Stored is null ? "what was checked was checked against it"
+            : "the one before was mistyped, and what was checked stays checked";
         return fact.ReadTyped(typed, house).Then<Draft>(stored => (fact.Name == AboutSheet.Edition ? SheetMark.Waiting(sheet, stored) : [])
             .Where(f => SheetMark.Of(sheet, f) != SheetMark.For((string?)null))
             .Aggregate(new Draft($"{house.NameOf(sheet)}: {fact.Label}: {stored}; {why}")

@@ -103,8 +103,8 @@ public static class SetFact
             .Aggregate(draft, (d, f) => d.PutStored(part.Id, Companion.Checked(f.Name), null)), part, waiting);
     }
 
-    private static Draft Waits(Draft draft, Item part, IEnumerable<Fact> waiting) => waiting.Count(f => part.Latest(f)?.Stored is not null) is var count && count == 0
-        ? draft
+    private static Draft Waits(Draft draft, Item part, IEnumerable<Fact> waiting) => waiting.Count(f => part.Latest(f)?.Stored is not null) is var count
+        && count == 0 ? draft
         : draft with { What = $"{draft.What}; {NumberText.Counted(count, "value waits", "values wait")} to be checked against it" };
 
     private static string Shown(Fact fact, string stored, House house) =>

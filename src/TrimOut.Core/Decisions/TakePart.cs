@@ -29,7 +29,8 @@ public static class TakePart
         var there = part.In(house);
         return
         [
-            .. AboutToPut(part.Beside(house), there).Select(a => AboutSheet.Of(part.Kind, a.Name)).Select(f => new PartChange(f, there is null ? "" : f.ShowOf(there, house),
+            .. AboutToPut(part.Beside(house), there).Select(a => AboutSheet.Of(part.Kind, a.Name))
+                .Select(f => new PartChange(f, there is null ? "" : f.ShowOf(there, house),
                     f.DecodeAny(part.About[f.Name]) is { Ok: true } value ? f.Show(value.Value, house) : part.About[f.Name])),
         ];
     }
@@ -48,7 +49,8 @@ public static class TakePart
     public static ImmutableArray<Fact> TakenUnchecked(House house, PartSheet part)
     {
         var there = part.In(house);
-        return [.. part.Beside(house).Values.Where(v => !v.Held && (!IsSame(v, there) || LosesCheck(v, there, IsOtherEdition(part, there)))).Select(v => v.Fact)];
+        return [.. part.Beside(house).Values.Where(v => !v.Held && (!IsSame(v, there) || LosesCheck(v, there, IsOtherEdition(part, there))))
+            .Select(v => v.Fact)];
     }
 
     /// <summary>The values that were checked against a sheet, and would no longer be with the part.</summary>

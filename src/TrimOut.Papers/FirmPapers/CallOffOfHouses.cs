@@ -67,7 +67,10 @@ internal static class CallOffOfHouses
 
     private static void Cable(MarkdownWriter to, FirmCable cable)
     {
-        to.Heading(3, cable.Differs.Length == 0 ? $"{cable.Cable}" : $"{cable.Cable} ({cable.Differs})");
+        if (cable.Differs.Length == 0)
+            to.Heading(3, $"{cable.Cable}");
+        else
+            to.Heading(3, $"{cable.Cable} ({cable.Differs})");
         if (cable.Order.LossPerCut > Length.Zero)
             to.Say($"Each cut costs {Mark(cable.Order.LossPerCut, cable)}, which is in the marks.");
         if (cable.Plan is not { } plan)

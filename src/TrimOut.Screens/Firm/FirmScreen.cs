@@ -167,8 +167,6 @@ internal static class FirmKeys
         new KeyAction<FirmScreen>("w", "Write it", "Writes a paper over the houses that are listed: the plan of the week, or their call-off with one cut plan.",
             (s, _) => Transition.Type(s, AskPaper(s)))
             { Disabled = (s, context) => s.Current(context) is null ? "There is no house in this list." : null },
-        new KeyAction<FirmScreen>("Y", "Copy", "Hands the list to the terminal's clipboard.", (s, context) => Transition.Type(s, Copying.Choice(s, context)))
-            { OnBar = false },
         Filtering.Key<FirmScreen>("houses", "name, folder, or what is said of it"),
         .. Moves.Through<FirmScreen>("house", (s, context, by) => s with { Selected = Paging.Move(s.Selected, by, s.Shown(context.Today).Count) }),
     ];

@@ -97,7 +97,8 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
         string?[] parts = [part.WhyNoneCounts is null ? null
-                : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again" : $"{(part.IsHeldAgainstOtherSheet ? "another sheet" : "another edition")}: check again",
+                : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again"
+                : $"{(part.IsHeldAgainstOtherSheet ? "another sheet" : "another edition")}: check again",
             Said(AboutSheet.Sheet),
             string.Create(CultureInfo.InvariantCulture,
                 $"{part.Values.Count(v => v.Held)} of {NumberText.Counted(part.Values.Length, "value")} checked")

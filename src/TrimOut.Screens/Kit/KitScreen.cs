@@ -139,8 +139,8 @@ internal static class KitKeys
             + (left.Count == 0 ? "" : $" Not kept, for no value is there: {string.Join(", ", left)}.");
         return sheets.Count == 0 ? Transition.Say(s, $"There is no value to keep yet.{not}")
             : new Transition(s, new Ask.Beside("Looking at the kit folder", (desk, _, _) => desk.Weaker(sheets) is { Count: > 0 } weaker
-                ? new Ask.Confirm($"The folder has values of {string.Join(", ", weaker)} that were checked against the sheet; here they were not, or against none that is named. "
-                    + "y keeps these, and the others as older ones beside them; any other key leaves the folder as it is.",
+                ? new Ask.Confirm($"The folder has values of {string.Join(", ", weaker)} that were checked against the sheet; here they were not, or "
+                    + "against none that is named. y keeps these, and the others as older ones beside them; any other key leaves the folder as it is.",
                     Ask.Confirm.AlsoYes, new Transition(s, Keeping(sheets, not)))
                 : Kept(desk, sheets, not)));
     }

@@ -59,6 +59,9 @@ internal static class CommonKeys
             { OnBar = false },
     ];
 
+    private static readonly KeyAction<IScreen> Copy = new("Y", "Copy", "Hands the tag, what is wrong, or the whole list to the terminal's clipboard.",
+        (s, context) => Transition.Type(s, Copying.Choice(s, context))) { Disabled = Copying.NotBecause, OnBar = false };
+
     private static readonly IReadOnlyList<IKeyAction> WithHouse =
     [
         new KeyAction<IScreen>("u", "Undo", "Shows this laptop's latest change and takes it back.", (s, _) => new Transition(s, new Ask.Undo()))
@@ -73,8 +76,7 @@ internal static class CommonKeys
         new KeyAction<IScreen>("y", "Workings", "Where the figures of what is under the cursor come from: formula, inputs, source.",
             (s, context) => Transition.Open(s, FiguresScreen.For(((IAsked)s).FiguresAt(context)!)))
             { Disabled = NoFigures, OnBar = false },
-        new KeyAction<IScreen>("Y", "Copy", "Hands the tag, what is wrong, or the whole list to the terminal's clipboard.",
-            (s, context) => Transition.Type(s, Copying.Choice(s, context))) { Disabled = Copying.NotBecause, OnBar = false },
+        Copy,
         new KeyAction<IScreen>("m", "Missing details", "Lists the details that checks wait for; on that list, goes back to what is to be fixed.",
             (s, _) => s is PunchScreen list
                 ? new Transition(list with { WantsFacts = !list.WantsFacts, Selected = 0 })
@@ -89,7 +91,7 @@ internal static class CommonKeys
         screen is AsItStoodScreen ? "This is the house as it stood, to look at only. Esc goes back to today." : null;
 
     public static IEnumerable<IKeyAction> For(ShellState shell) =>
-        [.. Always, .. shell.Open is null ? [] : WithHouse, Find(shell)];
+        [.. Always, .. shell.Open is not null ? WithHouse : shell.Screen is ITable ? [Copy] : [], Find(shell)];
 
     private static KeyAction<IScreen> Find(ShellState shell) =>
         new(":", "Find", "Finds anything by its name: an action of any screen, a tag, a room, a detail, a paper.",

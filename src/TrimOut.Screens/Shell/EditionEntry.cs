@@ -32,8 +32,8 @@ internal static class EditionEntry
         var isFirst = was.Length == 0;
         var (other, same) = isFirst ? (Again, This) : (fact.Name == AboutSheet.Sheet ? "another sheet" : "new edition", Mistake);
         return new Entry($"{fact.Label} {now}", "", isFirst
-            ? $"{Told(waiting, part)} against {(fact.Name == AboutSheet.Sheet ? "a sheet" : "an edition")} that nobody named. {Again}: {it} {waits} to be checked against {now}. "
-                + $"{This}: it was {now}, and {it} {stays} checked"
+            ? $"{Told(waiting, part)} against {(fact.Name == AboutSheet.Sheet ? "a sheet" : "an edition")} that nobody named. "
+                + $"{Again}: {it} {waits} to be checked against {now}. {This}: it was {now}, and {it} {stays} checked"
             : $"{Told(waiting, part)} against {was}. {other}: {it} {waits} to be checked again. {Mistake}: {was} was a slip, and {it} {stays} checked",
             (text, context) => Draft(context.House, context.House.Find(part.Id) ?? part, fact, now, text, other, same).Then<Transition>(draft =>
                 new Transition(screen, new Ask.Save(draft, then))))

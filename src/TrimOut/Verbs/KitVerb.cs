@@ -60,7 +60,8 @@ internal static class KitVerb
             List<PartSheet> parts = [.. found[true].Select(p => PartSheet.Of(house, p))];
             if (!parsed.GetValue(replace) && parts.Where(kept.IsWeaker).Select(p => p.Name).ToList() is { Count: > 0 } weaker)
                 throw new VerbException(ExitCode.CannotCreate, $"Nothing was kept. {into} has values of {string.Join(", ", weaker)} that were checked against "
-                    + "the sheet; in this house they were not, or against none that is named. --replace keeps these all the same, and the others as older ones beside them.");
+                    + "the sheet; in this house they were not, or against none that is named. --replace keeps these all the same, and the others as older "
+                    + "ones beside them.");
             foreach (var part in parts)
             {
                 Console.Out.WriteLine(kept.Write(part));

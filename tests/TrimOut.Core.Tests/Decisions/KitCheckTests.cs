@@ -20,7 +20,7 @@ public class KitCheckTests
         Assert.Empty(SheetValues.NotHeldIn(job.Part(ItemKind.HubType, "Hub")));
     }
 
-    /// <summary>What was read off an older edition waits to be checked against the newer one; the first that is named is the same one, if it is said so.</summary>
+    /// <summary>What was read off an older edition waits to be checked against the newer one; the first that is named is the same, if it is said so.</summary>
     [Fact]
     public void AnotherEditionWaitsForEachValueThatWasCheckedAgainstTheOneBefore()
     {

@@ -107,7 +107,13 @@ public class WordsTests
             paper.WriteIn(FirmPaperTests.Data(FirmPaperTests.Job("A", "40", "2026-05-05 Hang @Ash", "2026-05-06 Hang")), words);
         // What is due on some day of a house.
         asked.UnionWith(["Visit that nobody said took place", "Last day to order units", "Last day to call off parts", "Boxes that did not come",
-            "Boxes expected", "yearly visit", "The crew's warranty ends", "A maker's warranty ends", "What is due", "Which", "Nothing is due."]);
+            "Boxes expected", "yearly visit", "The crew's warranty ends", "A maker's warranty ends", "What is due", "Which", "Nothing is due.", "at once",
+            "Units not ordered, to be here by then; how long their order takes is not known",
+            "Parts to be here by then; how long parts take is not typed", "To be ordered again: did not arrive, or came wrong"]);
+        // What is on them where boxes came wrong, parts were ordered or not, and two files or two laptops disagree.
+        asked.UnionWith(["To be ordered again", "came wrong", "did not arrive", "No order day noted, so it counts as not ordered: {0}.",
+            "Runs that have no length yet: {0}.", "ordered on {0} ({1})", "Copies of these houses, counted once: {0}.",
+            "A \u2260 behind a value: two laptops have different ones, and the last is shown. Find out which is right before you work by it."]);
         var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
         // A word that the language tells apart by its fact is asked for with it first.
         Assert.DoesNotContain(asked, p => !Has(language, p) && !OurWords.Choices.Any(c => c.Alone == p && Has(language, c.Named))

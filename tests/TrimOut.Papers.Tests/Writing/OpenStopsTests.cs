@@ -70,7 +70,7 @@ public class OpenStopsTests
         Assert.DoesNotContain("Rests on", Head("hang-sheet"), StringComparison.Ordinal);
     }
 
-    /// <summary>What is drilled by, and what the meter is held against, stands at the head with every unit, whether a check passes by it or none reads it.</summary>
+    /// <summary>What is drilled by and what the meter is held against is at the head with every unit, whether a check passes by it or none reads it.</summary>
     [Theory]
     [InlineData("hang-sheet", "Bracket setback 1\"")]
     [InlineData("test-record", "Running current 0.85 A")]

@@ -83,6 +83,7 @@ public class MergeTests
         while (((ConflictsScreen)shell.Screen).Way != way)
             shell.Press("right");
         shell.Press("enter");
+        shell.Press("y");
         Assert.Equal(Length.FromInches(37), Width("W01"));
         Assert.Empty(Conflict.All(_mine.House));
         Assert.Contains("Nothing is in conflict", Seen(shell), StringComparison.Ordinal);
@@ -118,6 +119,7 @@ public class MergeTests
         shell.Press("enter");
         shell.Press("y");
         shell.Press("enter");
+        shell.Press("y");
         shell.Press("u");
         Assert.Contains("Undo \"W01: Rough width: chosen", Seen(shell), StringComparison.Ordinal);
         shell.Press("u");

@@ -17,6 +17,7 @@ public sealed class FirmBoardTests : IDisposable
         try
         {
             Assert.True(SpinWait.SpinUntil(() => board.Left == 0, TimeSpan.FromSeconds(60)));
+            Assert.Null(board.Rows[0].Why);
             Assert.Empty(board.Rows[0].Summary!.Visits);
             Assert.Equal(0, _run.RunWith("visit\tnew\t2026-09-07 Hang\n", "set", "elm.trimout").Code);
             Assert.True(SpinWait.SpinUntil(() => board.Rows[0].Summary!.Visits.Length == 1, TimeSpan.FromSeconds(60)));

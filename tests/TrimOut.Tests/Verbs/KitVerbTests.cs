@@ -129,7 +129,8 @@ public sealed class KitVerbTests : IDisposable
         Assert.Equal(0, _run.Run("kit-in", house, of2, "--yes").Code);
         foreach (var asked in new[] { _run.Run("kit-in", house, of0, "--try"), _run.Run("kit-in", house, of0) })
         {
-            Assert.Contains("The values of Hub count as not checked: its file says against no known edition. Check again.", asked.Error, StringComparison.Ordinal);
+            Assert.Contains("The values of Hub count as not checked: its file says against no known edition. Check again.", asked.Error,
+                StringComparison.Ordinal);
             Assert.DoesNotContain("counts as checked", asked.Error, StringComparison.Ordinal);
             Assert.DoesNotContain("Pat", asked.Output, StringComparison.Ordinal);
         }
