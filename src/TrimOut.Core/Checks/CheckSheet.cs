@@ -12,7 +12,7 @@ internal sealed class CheckSheet
     private static readonly string[] TheHouse = [House.RootId];
 
     private readonly Mapped<Judged> _judged;
-    private Totals? _totals;
+    private SheetTotals? _totals;
     private Dictionary<string, int>? _places;
     private NothingFound? _nothingFound;
 
@@ -25,7 +25,7 @@ internal sealed class CheckSheet
     public IReadSets Reads => _judged;
 
     /// <summary>Broken rules and what could not be checked, in the order of the subjects, without what was waived; how often the rule holds.</summary>
-    public Totals Sum => _totals ??= Totals.Of(_judged.Parts);
+    public SheetTotals Sum => _totals ??= SheetTotals.Of(_judged.Parts);
 
     /// <summary>What the judgment read that a finding of a subject comes from.</summary>
     public ReadOnlySpan<long> ReadsBehind(Item subject)
@@ -86,29 +86,20 @@ internal sealed class CheckSheet
     /// <param name="house">The state.</param>
     /// <param name="changed">What reads otherwise in it.</param>
     /// <param name="touched">The judgments that read some of that.</param>
-    public CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched) =>
-        _judged.After(house, changed, touched) is var after && ReferenceEquals(after, _judged) ? this : new CheckSheet(Check, after);
+    public CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
+    {
+        var after = _judged.After(house, changed, touched);
+        if (ReferenceEquals(after, _judged))
+            return this;
+        var sheet = new CheckSheet(Check, after);
+        if (ReferenceEquals(after.Sources, _judged.Sources))
+            sheet._totals = _totals?.With(touched, _judged.Parts, after.Parts);
+        return sheet;
+    }
 
     private static Map<Judged> Map(ICheck check) => check is SubjectCheck by
         ? new(by.SubjectIds, (house, id) => by.JudgedOn(by.Find(house, id)))
         : new(_ => TheHouse, (house, _) => Judged.Of(check.Run(house)));
 
     private sealed record NothingFound(IReadOnlySet<long> By, ImmutableArray<(string Id, int Passed, ImmutableArray<long> Reads)> Said);
-
-    /// <summary>What a sheet comes to.</summary>
-    internal sealed record Totals(ImmutableArray<CheckResult> Findings, ImmutableArray<CheckResult> Missing, int Passed)
-    {
-        public static Totals Of(IReadOnlyList<Judged> said)
-        {
-            var (findings, missing, passed) = (ImmutableArray.CreateBuilder<CheckResult>(), ImmutableArray.CreateBuilder<CheckResult>(), 0);
-            for (var at = 0; at < said.Count; at++)
-            {
-                var judged = said[at];
-                passed += judged.Passed;
-                for (var result = 0; result < judged.Results.Count; result++)
-                    (judged.Results[result].Outcome is Outcome.Found ? findings : missing).Add(judged.Results[result]);
-            }
-            return new Totals(findings.DrainToImmutable(), missing.DrainToImmutable(), passed);
-        }
-    }
 }
