@@ -30,7 +30,7 @@ public static class Seeds
     public static int EachFault { get; } = Math.Max(3, Houses / 100);
 
     /// <summary>Seeds of houses in which two faults strike; most pairs strike one place or are not found alone, and are passed over.</summary>
-    public static IReadOnlyList<int> Pairs { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(100_001 + Before, Math.Max(300, Houses))];
+    public static IReadOnlyList<int> Pairs { get; } = Replayed is { } one ? [one] : [.. Enumerable.Range(100_001 + Before, Math.Max(150, Houses))];
 
     /// <summary>The fault to replay with the seed.</summary>
     public static string? ReplayedFault { get; } = Environment.GetEnvironmentVariable("TRIMOUT_TRUE_FAULT");
