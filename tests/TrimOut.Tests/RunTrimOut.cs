@@ -23,6 +23,20 @@ public sealed class RunTrimOut : IDisposable
     public Ended RunWith(string input, params string[] arguments)
     {
         using var process = Start(arguments);
+        return End(process, input);
+    }
+
+    /// <summary>Runs it as somebody whom the rights of files hold back, also where the tests are run by the machine's administrator. Linux only.</summary>
+    public Ended RunHeldBack(params string[] arguments)
+    {
+        const string overriding = "-dac_override,-dac_read_search";
+        using var process = !Environment.IsPrivilegedProcess ? Start(arguments)
+            : Start("setpriv", ["--bounding-set", overriding, "--inh-caps", overriding, Program, .. arguments]);
+        return End(process, "");
+    }
+
+    private static Ended End(Process process, string input)
+    {
         process.StandardInput.Write(input);
         process.StandardInput.Close();
         var error = process.StandardError.ReadToEndAsync();
@@ -31,9 +45,11 @@ public sealed class RunTrimOut : IDisposable
         return new Ended(process.ExitCode, output, error.Result);
     }
 
-    public Process Start(params string[] arguments)
+    public Process Start(params string[] arguments) => Start(Program, arguments);
+
+    private Process Start(string program, string[] arguments)
     {
-        var start = new ProcessStartInfo(Program, arguments)
+        var start = new ProcessStartInfo(program, arguments)
         {
             WorkingDirectory = Folder,
             RedirectStandardInput = true,

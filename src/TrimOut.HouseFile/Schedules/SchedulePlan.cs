@@ -60,14 +60,17 @@ public sealed record SchedulePlan(
                 NewRooms = [.. draft.Edits.OfType<Edit.Put>().Where(p => p.Field == RoomFacts.Name.Name && draft.Edits.OfType<Edit.Add>()
                     .Any(a => a.Kind == ItemKind.Room && a.Item == p.Item)).Select(p => p.Value!)],
                 Gone = gone,
+                GoneIsNew = gone != GoneAs.Left && Missing.Any(t => house.FindTag(t) is { } window && !(gone == GoneAs.Noted && TakeRows.IsNoted(window))),
             });
     }
 
     /// <summary>What becomes of the windows that are missing.</summary>
     public GoneAs Gone { get; private init; }
 
-    /// <summary>Whether it changes anything.</summary>
-    public bool Changes => !Windows.IsEmpty || Revised.Any(r => r.KeptBecause is null) || (Gone != GoneAs.Left && !Missing.IsEmpty);
+    private bool GoneIsNew { get; init; }
+
+    /// <summary>Whether it changes anything: a window whose note says already that it is gone is noted no second time.</summary>
+    public bool Changes => !Windows.IsEmpty || Revised.Any(r => r.KeptBecause is null) || GoneIsNew;
 }
 
 /// <summary>A value that a revised schedule gives otherwise than the house has it.</summary>

@@ -136,6 +136,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private void Revise(Window window, SheetRow row, bool quiet)
     {
+        if (!window.LeftOut && TakeRows.IsNoted(window))
+            _understood.Add($"{window.Tag} is in the schedule, and its note says that it is gone from one");
         var size = Size(row, window.Tag, quiet);
         Revise(window, row, WindowFacts.RoughWidth, size.Width);
         Revise(window, row, WindowFacts.RoughHeight, size.Height);

@@ -34,11 +34,18 @@ internal static class WorkPlan
             to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and expected later: {late.Select(b => b.Unit.Tag).JoinOrDash()}."));
         if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)
             to.Say($"Of no phase, so that nothing is asked for before them: {without.Select(v => v.Show(VisitFacts.What)).JoinOrDash()}.");
+        if (TwoAtOnce.Of(data.House).ToList() is { Count: > 0 } twice)
+            to.Say($"At two visits at the same time: {twice.Select(Twice).JoinOrDash()}.");
         var open = VisitPlan.Open(data.House);
         to.Filled(["Day", "From", "Lasts, hours", "Visit", "Phase", "Expected", "Must be ready before", "Note"], Planned(data.House).Select(v => Row(
             v.EntryOrNotYet(VisitFacts.On), v.Entry(VisitFacts.From), v.Entry(VisitFacts.Lasts), v.Entry(VisitFacts.What), v.Entry(VisitFacts.Phase),
             v.Expected.Select(c => c.Show(ContactFacts.Name)).JoinOrDash(), Before(v, open), v.Entry(VisitFacts.Note))), "No visit is planned.");
     }
+
+    private static string Twice(TwoAtOnce twice) =>
+        $"{twice.Who.Show(ContactFacts.Name)} ({twice.Visit.Show(VisitFacts.On)}: {Short(twice.Visit)}; {Short(twice.Other)})";
+
+    private static string Short(Visit visit) => $"{visit.Show(VisitFacts.From)} {visit.Name}";
 
     private static void ReadyBy(MarkdownWriter to, PaperData data)
     {

@@ -21,19 +21,20 @@ internal static class WeekPlan
         var first = data.Date.OnPaper();
         var last = until.OnPaper();
         to.Say($"The visits that are planned from {first} to {last} over all houses, person by person; then what is due by then, or late.");
-        var visits = data.Summaries.SelectMany(s => s.Visits.Select(v => (House: s.Name, Visit: v)))
+        var visits = data.Summaries.SelectMany(s => s.Visits.Select(v => (House: s, Visit: v)))
             .Where(v => v.Visit.On >= data.Date && v.Visit.On <= until)
-            .OrderBy(v => v.Visit.On).ThenBy(v => v.Visit.From).ThenBy(v => v.House, StringComparer.Ordinal).ToList();
+            .OrderBy(v => v.Visit.On).ThenBy(v => v.Visit.From).ThenBy(v => v.House.Name, StringComparer.Ordinal).ToList();
+        var firm = FirmVisits.Of(data.Summaries);
         to.Heading(2, "For each person");
         foreach (var person in visits.SelectMany(v => v.Visit.Expected).Distinct(SameName.Comparer).Order(StringComparer.Ordinal))
         {
             to.Heading(3, $"{person}");
-            Table(to, visits.Where(v => v.Visit.Expected.Contains(person, SameName.Comparer)), person);
+            Table(to, visits.Where(v => v.Visit.Expected.Contains(person, SameName.Comparer)), person, firm);
         }
         if (visits.Where(v => v.Visit.Expected.IsEmpty).ToList() is { Count: > 0 } nobodys)
         {
             to.Heading(3, "Nobody is named yet");
-            Table(to, nobodys, null);
+            Table(to, nobodys, null, firm);
         }
         if (visits.Count == 0)
             to.Say("No visit is planned.");
@@ -43,14 +44,26 @@ internal static class WeekPlan
             .Select(d => Row(d.Due.On is { } on ? on.OnPaper() : Ours("at once"), d.Name, Kind(d.Due, data.Date), Which(d.Due))), "Nothing is due.");
     }
 
-    private static void Table(MarkdownWriter to, IEnumerable<(string House, SummedVisit Visit)> visits, string? person) =>
-        to.Table(["Day", "From", "Lasts, hours", "House", "Visit", "Phase", "With", "Must be ready before"], visits.Select(v => Row(
+    private static void Table(MarkdownWriter to, IEnumerable<(HouseSummary House, SummedVisit Visit)> visits, string? person, FirmVisits firm) =>
+        to.Table(["Day", "From", "Lasts, hours", "House", "Also that day", "Visit", "Phase", "With", "Must be ready before"], visits.Select(v => Row(
             v.Visit.On!.Value.OnPaper(),
-            v.Visit.From is { } from ? from.ToString("HH:mm", CultureInfo.InvariantCulture) : Dash,
+            v.Visit.From is { } from ? Clock(from) : Dash,
             v.Visit.Lasts is { } hours ? Figure(NumberText.Plain(hours)) : Dash,
-            v.House, v.Visit.What, v.Visit.Phase is { } phase ? Ours(phase.Full()) : Dash,
+            v.House.Name, person is null ? Dash : Also(firm.Beside(v.House, v.Visit, person).ToList(), v.Visit), v.Visit.What,
+            v.Visit.Phase is { } phase ? Ours(phase.Full()) : Dash,
             v.Visit.Expected.Where(e => !SameName.Comparer.Equals(e, person)).JoinOrDash(),
             v.Visit.Before.Select(p => (Inline?)Ours(p.Full())).JoinOrDash())));
+
+    private static Inline Also(List<AlsoExpected> also, SummedVisit visit) => also.Count == 0 ? Dash : Beside(
+    [
+        .. also.Select(a => (Where: (Inline)string.Join(' ', new[]
+        {
+            a.House, a.On == visit.On ? "" : a.On.OnPaper(), a.From is { } from ? Clock(from) : "",
+        }.Where(w => w.Length > 0)), a.AtTheSameTime)).Select(a => a.AtTheSameTime ? Strong("At the same time:") + a.Where : a.Where)
+            .Select((a, at) => at < also.Count - 1 ? WithBehind(a, ";") : a),
+    ]);
+
+    private static string Clock(TimeOnly time) => time.ToString("HH:mm", CultureInfo.InvariantCulture);
 
     private static Inline Kind(SummedDay due, DateOnly today) => due.Kind switch
     {

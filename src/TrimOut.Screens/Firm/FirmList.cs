@@ -6,24 +6,24 @@ namespace TrimOut.Screens.Firm;
 /// <summary>Which houses of many are listed, and what is said of each.</summary>
 /// <param name="Name">What it is called.</param>
 /// <param name="Id">What it is called on the command line.</param>
-/// <param name="Of">What is said of a house on a day; nothing where it is not in the list.</param>
-public sealed record FirmList(string Name, string Id, Func<HouseSummary, DateOnly, IEnumerable<string>> Of)
+/// <param name="Of">What is said of a house on a day, beside who is expected where over all houses; nothing where it is not in the list.</param>
+public sealed record FirmList(string Name, string Id, Func<HouseSummary, DateOnly, FirmVisits, IEnumerable<string>> Of)
 {
     /// <summary>The days of a week.</summary>
     public const int Week = 7;
 
     /// <summary>All houses with what is next.</summary>
-    public static FirmList Everything { get; } = new("All", "all", (s, today) => [FirmWords.Next(s, today)]);
+    public static FirmList Everything { get; } = new("All", "all", (s, today, _) => [FirmWords.Next(s, today)]);
 
     /// <summary>Every list.</summary>
     public static IReadOnlyList<FirmList> All { get; } =
     [
         Everything,
-        new("Stops", "stops", (s, _) => FirmWords.Stops(s)),
-        new("Waiting", "waiting", (s, today) => s.HeadOn(today).Waiting.Select(FirmWords.Waiting)),
-        new("Due this week", "due", (s, today) => s.Due(today, Week).Select(d => FirmWords.Due(d, today))),
-        new("Orders out", "orders", (s, _) => FirmWords.OrdersOut(s)),
-        new("Boxes not arrived", "boxes", (s, today) => s.NotArrived(today).Select(FirmWords.Box)),
-        new("Warranties", "warranties", (s, today) => s.WarrantiesEnding(today, DueInService.WarrantyDays).Select(d => FirmWords.Due(d, today))),
+        new("Stops", "stops", (s, _, _) => FirmWords.Stops(s)),
+        new("Waiting", "waiting", (s, today, _) => s.HeadOn(today).Waiting.Select(FirmWords.Waiting)),
+        new("Due this week", "due", (s, today, firm) => s.Due(today, Week).Select(d => FirmWords.Due(s, d, today, firm))),
+        new("Orders out", "orders", (s, _, _) => FirmWords.OrdersOut(s)),
+        new("Boxes not arrived", "boxes", (s, today, _) => s.NotArrived(today).Select(FirmWords.Box)),
+        new("Warranties", "warranties", (s, today, _) => s.WarrantiesEnding(today, DueInService.WarrantyDays).Select(d => FirmWords.Due(d, today))),
     ];
 }

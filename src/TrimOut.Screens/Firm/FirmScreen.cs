@@ -1,5 +1,6 @@
 using TrimOut.Core;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Firm;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
@@ -57,9 +58,15 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
     }
 
     /// <summary>The houses that are shown, each with what the list says of it.</summary>
-    public IReadOnlyList<(FirmRow House, string Said)> Shown(DateOnly today) =>
+    public IReadOnlyList<(FirmRow House, string Said)> Shown(DateOnly today)
+    {
+        var all = Board.Rows;
+        return Shown(all, today, FirmVisits.Of(all.Select(r => r.Summary).OfType<HouseSummary>()));
+    }
+
+    private IReadOnlyList<(FirmRow House, string Said)> Shown(IReadOnlyList<FirmRow> all, DateOnly today, FirmVisits firm) =>
     [
-        .. Board.Rows.Select(r => (House: r, Said: Says(r, today))).Where(r => r.Said is not null).Select(r => (r.House, r.Said!))
+        .. all.Select(r => (House: r, Said: Says(r, today, firm))).Where(r => r.Said is not null).Select(r => (r.House, r.Said!))
             .Where(r => Search.Length == 0 || Filtering.Fits($"{r.House.Name} {r.House.Path} {r.Item2}", Search)),
     ];
 
@@ -119,11 +126,13 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
             ? $", {NumberText.Counted(stops, "stop")} in {(shown.Count == 1 ? "it" : "them")}" : "")
         + (Board.Left is > 0 and var left ? $"; {NumberText.Plain(left)} to be read again ({Stale})" : "");
 
-    private string? Says(FirmRow row, DateOnly today)
+    private string? Says(FirmRow row, DateOnly today, FirmVisits firm)
     {
+        if (Chosen == FirmList.Everything && row.Why is { } why)
+            return $"can't be opened: {why}";
         if (row.Summary is not { } summary)
-            return Chosen != FirmList.Everything ? null : row.Why is null ? "not read yet" : $"can't be opened: {row.Why}";
-        var said = string.Join("; ", Chosen.Of(summary, today));
+            return Chosen == FirmList.Everything ? "not read yet" : null;
+        var said = string.Join("; ", Chosen.Of(summary, today, firm));
         return Chosen == FirmList.Everything && row.InDoubt ? $"saves in doubt; {said}" : said.Length > 0 ? said : null;
     }
 

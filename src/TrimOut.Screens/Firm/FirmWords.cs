@@ -28,6 +28,23 @@ public static class FirmWords
     /// <summary>What is due, with its day, and whether that is past.</summary>
     public static string Due(SummedDay due, DateOnly today) => $"{(due.On is { } on ? Iso(on) : "now:")} {due.InWords}{(due.On < today ? " (late)" : "")}";
 
+    /// <summary>What is due, and of a visit where somebody who is expected at it is expected too.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="due">What is due in it.</param>
+    /// <param name="today">The day on which it is looked at.</param>
+    /// <param name="firm">Who is expected where over all houses.</param>
+    public static string Due(HouseSummary house, SummedDay due, DateOnly today, FirmVisits firm)
+    {
+        var also = due.Visit is not { } visit ? [] : visit.Expected.SelectMany(who => firm.Beside(house, visit, who)).Select(a => Also(a, visit)).ToList();
+        return also.Count == 0 ? Due(due, today) : $"{Due(due, today)} ({string.Join(", ", also)})";
+    }
+
+    private static string Also(AlsoExpected also, SummedVisit visit) => string.Join(' ', new[]
+    {
+        also.Who, also.AtTheSameTime ? "AT THE SAME TIME at" : "also at", also.House, also.On == visit.On ? "" : Iso(also.On),
+        also.From?.ToString("HH:mm", CultureInfo.InvariantCulture) ?? "",
+    }.Where(w => w.Length > 0));
+
     /// <summary>Boxes that were ordered and are not here, by the day on which they are expected.</summary>
     public static IEnumerable<string> OrdersOut(HouseSummary summary) => summary.Boxes.Where(b => b is { Here: false, Reorder: false })
         .GroupBy(b => b.Expected).OrderBy(g => g.Key is null).ThenBy(g => g.Key)

@@ -26,6 +26,7 @@ internal static class PeopleRows
 {
     public const string Contacts = "Contacts";
     public const string Visits = "Visits";
+    public const string Ready = "To be ready by";
 
     public static IReadOnlyList<PeopleRow> Of(ScreenContext context)
     {
@@ -39,7 +40,7 @@ internal static class PeopleRows
             new("", Visits), .. house.Visits.Select(v => new PeopleRow(v.Id, "") { Visit = v }),
             .. boxes.Count == 0 ? Array.Empty<PeopleRow>() : [new("", "Boxes not here, and to reorder")],
             .. boxes.Select(b => new PeopleRow(b.Unit.Id, "") { Box = b, TooLate = late.GetValueOrDefault(b.Unit.Id) }),
-            .. due.Count == 0 ? Array.Empty<PeopleRow>() : [new("", "To be ready by")],
+            .. due.Count == 0 ? Array.Empty<PeopleRow>() : [new("", Ready)],
             .. due.Select(d => new PeopleRow($"due/{d.Open.Phase}", "") { Due = d }),
         ];
     }

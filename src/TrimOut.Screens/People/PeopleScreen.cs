@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Visits;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Frames;
 using TrimOut.Screens.Shell;
 
@@ -14,6 +15,9 @@ namespace TrimOut.Screens.People;
 internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, ITable
 {
     private const int LeastCard = 30;
+
+    /// <summary>The heading, a row and how many more there are.</summary>
+    private const int LeastReady = 3;
 
     public string Title => "People and dates";
 
@@ -81,16 +85,40 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
             return;
         }
         var left = Math.Min(area.Width - LeastCard - 3, 90);
-        var list = area.Part(0, 2, left, area.Height - 2);
-        foreach (var (y, at) in Paging.Rows(list, rows.Count, At, at => rows[at].Id.Length > 0 ? new PeopleScreen(rows[at].Id, at) : null))
-        {
-            var (row, current) = (rows[at], at == At && rows[at].Id.Length > 0);
-            list.PutFit(0, y, list.Width, Text(row, context), current ? Tone.Selected : ToneOf(row, context));
-        }
+        DrawList(area.Part(0, 2, left, area.Height - 2), rows, context);
         for (var y = 2; y < area.Height; y++)
             area.Put(left, y, context.Glyphs.Down, Tone.Dim);
         if (Current(context) is { } one)
             DrawAbout(area.Part(left + 2, 2, area.Width - left - 2, area.Height - 2), one, context);
+    }
+
+    /// <summary>All rows where they fit; else what is to be ready gets what the rows above it leave, and has pages of its own below them.</summary>
+    private void DrawList(Area list, IReadOnlyList<PeopleRow> rows, ScreenContext context)
+    {
+        var ready = rows.ToList().FindIndex(r => r.Heading == PeopleRows.Ready);
+        if (ready < 0 || rows.Count <= list.Height)
+        {
+            DrawRows(list, rows, 0, rows.Count, At, context);
+            return;
+        }
+        var lines = Math.Clamp(list.Height - ready, Math.Min(At > ready ? LeastReady : 1, list.Height), list.Height);
+        // From below, the visits are what the days are held against.
+        var above = At < ready ? At : rows.ToList().FindIndex(r => r.Visit is { State: VisitState.Planned }) is >= 0 and var visit ? visit : 0;
+        DrawRows(list.Rows(0, list.Height - lines), rows, 0, ready, above, context);
+        var below = list.Rows(list.Height - lines, lines);
+        below.PutFit(0, 0, below.Width, $"{Text(rows[ready], context)}: {NumberText.Counted(rows.Count - ready - 1, "phase")}", Tone.Heading);
+        DrawRows(below.Rows(1, lines - 1), rows, ready + 1, rows.Count - ready - 1, At, context);
+    }
+
+    private void DrawRows(Area list, IReadOnlyList<PeopleRow> rows, int from, int count, int seen, ScreenContext context)
+    {
+        foreach (var (y, line) in Paging.Rows(list, count, seen - from))
+        {
+            var (at, row) = (from + line, rows[from + line]);
+            var current = at == At && row.Id.Length > 0;
+            list.PutSpot(0, y, list.Width, current, () => row.Id.Length > 0 ? this with { RowId = row.Id, At = at } : null);
+            list.PutFit(0, y, list.Width, Text(row, context), current ? Tone.Selected : ToneOf(row, context));
+        }
     }
 
     private static string Text(PeopleRow row, ScreenContext context) => row switch
@@ -120,6 +148,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
         VisitState.Done => "done: ",
         VisitState.CalledOff => "called off: ",
         _ when Doubt(visit, context) is not null => "IS IT DONE? ",
+        _ when TwoAtOnce.Of(visit).Any() => "AT ONE TIME: ",
         _ => "",
     };
 
@@ -129,7 +158,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
 
     private static Tone ToneOf(PeopleRow row, ScreenContext context) => row switch
     {
-        { Visit: { State: VisitState.Planned } visit } => Doubt(visit, context) is null ? Tone.Text : Tone.Caution,
+        { Visit: { State: VisitState.Planned } visit } => Doubt(visit, context) is null && !TwoAtOnce.Of(visit).Any() ? Tone.Text : Tone.Caution,
         { Visit: not null } => Tone.Dim,
         { Box: { } box } => box.Reorder || box.Overdue || row.TooLate is not null ? Tone.Caution : Tone.Text,
         { Due: { } due } => due.By < context.Today ? Tone.Caution : Tone.Text,
@@ -168,6 +197,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
             foreach (var who in expected.Take(8))
                 y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
+            foreach (var twice in TwoAtOnce.Of(visit))
+                y = area.PutWrapped(0, y, 4, $"At the same time {twice.Who.Name} is expected at {twice.Other.Name},{Time(twice.Other)}.", Tone.Caution);
             foreach (var before in VisitPlan.Before(visit, context.OpenPhases))
                 y = area.PutWrapped(0, y, 3, $"Before it, {before.Phase.Full()}: {string.Join(", ", before.Who)}", Tone.Caution);
             if (VisitPlan.FirstVisit(context.House, Phase.Hang)?.Id == visit.Id && VisitPlan.BoxesTooLate(context.House).ToList() is { Count: > 0 } late)

@@ -206,6 +206,7 @@ internal static class ScheduleKeys
     private static string? NotBecause(ScheduleScreen s, ScreenContext context) => s.Change(context) is not { } draft
         ? s.Read.Draft is null ? "Nothing would come in." : "Nothing is chosen."
         : !draft.Ok ? draft.Reason
+        : draft.Value.Edits.IsEmpty ? "The notes say already what is gone."
         : context.ReadOnlyBecause is { } why ? $"This house is open for reading only: {why}" : null;
 
     private static Entry Other(ScheduleScreen s, ScheduleColumn column) => new($"{column.Field} from", column.Header ?? "", "the header of a column",

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Globalization;
+using TrimOut.Core.Plans.Firm;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.Desks.Firm;
@@ -32,6 +33,7 @@ internal static class FirmVerb
             var chosen = parsed.GetValue(list) is not { } named ? null : FirmList.All.FirstOrDefault(l => l.Id == named)
                 ?? throw new VerbException(ExitCode.Usage, $"There is no list \"{named}\". Choose: {string.Join(", ", FirmList.All.Select(l => l.Id))}.");
             var (rows, ends) = Rows(parsed.GetValue(places), parsed.GetValue(kept));
+            var firm = FirmVisits.Of(rows.Select(r => r.Summary).OfType<HouseSummary>());
             foreach (var row in rows)
             {
                 if (row.Summary is not { } house)
@@ -40,10 +42,11 @@ internal static class FirmVerb
                 {
                     Say("house", row.Path, row.Name, NumberText.Plain(house.Stops), NumberText.Plain(house.Finished), NumberText.Plain(house.Units),
                         string.Join(' ', house.Phases.Select(p => string.Create(CultureInfo.InvariantCulture, $"{p.Done}/{p.Total}"))),
-                        FirmWords.Next(house, today), string.Join(", ", house.HeadOn(today).Waiting.Select(FirmWords.Waiting)), row.Stale ? "stale" : "");
+                        FirmWords.Next(house, today), string.Join(", ", house.HeadOn(today).Waiting.Select(FirmWords.Waiting)),
+                        row.Stale || row.Why is not null ? "stale" : "");
                     continue;
                 }
-                foreach (var what in chosen.Of(house, today))
+                foreach (var what in chosen.Of(house, today, firm))
                     Say(chosen.Id, row.Path, row.Name, what);
             }
             return ends;
@@ -64,7 +67,11 @@ internal static class FirmVerb
         foreach (var place in named ?? [])
         {
             if (Directory.Exists(place))
+            {
+                // One that was named and may not be looked into is no folder without houses.
+                _ = Directory.EnumerateFileSystemEntries(place).Any();
                 continue;
+            }
             if (!File.Exists(place))
                 throw new VerbException(ExitCode.NoInput, $"{place}: there is no such folder or house file.");
             // What was named itself, and is no file that can be read, is refused; what only lies in a folder keeps none of the others back.

@@ -81,6 +81,27 @@ public class RevisedScheduleTests
         Assert.Null(Plan(First.Replace("W01,Kitchen,36", "W01,Kitchen,44", StringComparison.Ordinal)).Revised.Single(r => r.Tag == "W01").KeptBecause);
     }
 
+    /// <summary>From which day on it is gone stays; that it is back is said, and is for somebody to take out.</summary>
+    [Fact]
+    public void AWindowThatIsNotedAsGoneIsNotNotedAgain()
+    {
+        _job.Say("W02", WindowFacts.Note, "Owner asks for it.");
+        var without = First.Replace("W02,Kitchen,30,48,S\n", "", StringComparison.Ordinal);
+        _job.Do(Plan(without).Choosing(_job.House, [], GoneAs.Noted, Today).Value.Draft);
+        const string noted = "Owner asks for it. Gone from the schedule of 2026-03-05";
+        var again = Plan(without).Choosing(_job.House, [], GoneAs.Noted, Today.AddDays(7)).Value;
+        Assert.False(again.Changes);
+        Assert.Empty(again.Draft.Edits);
+        Assert.Equal(noted, _job.House.FindTag("W02")!.Show(WindowFacts.Note));
+        // With something else to take in it is no more than that.
+        var more = Plan(without.Replace("W01,Kitchen,36", "W01,Kitchen,40", StringComparison.Ordinal)).Choosing(_job.House, [], GoneAs.Noted, Today.AddDays(7));
+        _job.Do(more.Value.Draft);
+        Assert.Equal((noted, "Import r.csv: 0 windows, 1 value of others"),
+            (_job.House.FindTag("W02")!.Show(WindowFacts.Note), _job.Scribe.Log.Changes[^1].What));
+        Assert.Contains("W02 is in the schedule, and its note says that it is gone from one", Plan(First).Understood);
+        Assert.True(Plan(without).Choosing(_job.House, [], GoneAs.LeftOut, Today.AddDays(7)).Value.Changes);
+    }
+
     [Fact]
     public void WhatSomebodyTypedStays()
     {

@@ -43,6 +43,32 @@ public class FirmPaperTests
         Assert.Contains("could not be opened: bad", text);
     }
 
+    /// <summary>12:00 ends when 12:00 begins; 11:30 is within 08:30 to 12:00. A visit of no hour, or on another day, stands against none.</summary>
+    [Theory]
+    [InlineData("2026-05-05 11:30 Rough-in", "**At the same time:** Oak Lane 3 11:30")]
+    [InlineData("2026-05-05 08:30 Rough-in", "**At the same time:** Oak Lane 3 08:30")]
+    [InlineData("2026-05-05 12:00 Rough-in", "Oak Lane 3 12:00")]
+    [InlineData("2026-05-05 Rough-in", "Oak Lane 3")]
+    [InlineData("2026-05-06 11:30 Rough-in", "–")]
+    public void WhoIsInTwoHousesOnOneDayIsSaidAtTheRow(string other, string also)
+    {
+        var text = FirmPaper.All[0].Write(Data(Job("Elm Street 12", "40", "2026-05-05 08:30-12:00 Hang @Ash"), Job("Oak Lane 3", "40", other + " @ASH")), null)
+            .Value.Markdown;
+        Assert.Equal(also, Visits(text).Single(v => v[4] == "Elm Street 12")[5]);
+    }
+
+    [Fact]
+    public void TwoVisitsOfOneHouseAtTheSameTimeAreSaidAtTheRow()
+    {
+        var job = Job("Elm Street 12", "40", "2026-05-05 08:30-12:00 Hang @Ash", "2026-05-05 11:30 Delivery @Ash", "2026-05-05 13:00 Pair @Ash");
+        Assert.Equal(["**At the same time:** Elm Street 12 11:30", "**At the same time:** Elm Street 12 08:30", "–"],
+            Visits(FirmPaper.All[0].Write(Data(job), null).Value.Markdown).Select(v => v[5]));
+    }
+
+    /// <summary>The cells of the rows of visits; what is due has fewer.</summary>
+    private static IEnumerable<string[]> Visits(string text) => text.Split('\n').Where(l => l.StartsWith("| 20", StringComparison.Ordinal))
+        .Select(l => l.Split('|', StringSplitOptions.TrimEntries)).Where(c => c.Length > 9);
+
     /// <summary>Two runs of 50 ft fill one box of 100 ft; each house by itself would buy a box.</summary>
     [Fact]
     public void TwoHousesThatNeedHalfABoxEachBuyOneTogether()

@@ -99,7 +99,7 @@ public class WordsTests
             "Nothing is awaited or to be reordered.",
             "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}.", "instrument not noted",
             "nothing to order", "Too late to order.", "To be here on {0} it had to be ordered by {1}: {2}. Ask the maker, or move the visit.",
-            "Of no phase, so that nothing is asked for before them: {0}."]);
+            "Of no phase, so that nothing is asked for before them: {0}.", "At two visits at the same time: {0}.", "At the same time:"]);
         var sparse = SparseHouse().House;
         Assert.Equal("leg of W01", Inline.NameOf(sparse, sparse.Runs.SelectMany(r => r.Legs).Single().Item).Plain(words));
         asked.UnionWith(KitWords.All);

@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Screens.Sheets;
@@ -46,6 +47,30 @@ public class PeopleTests
         Assert.Equal(["Ash Example", "Bo Example"], user.House.Visits.Single().Expected.Select(c => c.Name));
         user.Press("space").Sees("done: Hang upstairs").Press("space").Press("-").Sees("called off: Hang upstairs");
         Assert.Equal(VisitState.CalledOff, user.House.Visits.Single().State);
+    }
+
+    /// <summary>Two contacts, ten visits and eleven phases are more than a small terminal has lines.</summary>
+    [Fact]
+    public void WhatIsToBeReadyLeavesTheVisitsInSightAndIsCounted()
+    {
+        var job = new TestJob().Window("W01").SayOf("", HouseFacts.HandoverOn, "2026-12-01");
+        foreach (var who in new[] { "Ash Example", "Bo Example" })
+            job.Do(QuickPeople.Contact(job.House, who));
+        foreach (var day in Enumerable.Range(10, 10))
+            job.Do(QuickPeople.Visit(job.House, $"2026-09-{day} Look at number {day} @Ash"));
+        using var user = At(job, 80, 24);
+        user.Press("P").Sees("number 10").Sees("number 19").Sees("To be ready by: 11 phases").Sees("more below");
+        user.Press("end").Sees("number 10").Sees("number 19").Sees("Handover: ");
+        user.Press("home").Sees("number 10").Sees("Ash Example");
+    }
+
+    [Theory]
+    [MemberData(nameof(Sizes))]
+    public void WhoIsExpectedAtTwoVisitsAtTheSameTimeIsSaid(int width, int height)
+    {
+        using var user = At(new TestJob().Window("W01"), width, height);
+        user.Press("P", "n").Type("Ash Example, crew, 555 0101").Press("N").Type("2026-09-10 08:00-12:00 Hang @Ash").DoesNotSee("AT ONE TIME");
+        user.Press("N").Type("2026-09-10 11:00 Delivery @Ash").Sees("AT ONE TIME: Hang").Sees("AT ONE TIME: Delivery").Sees("At the same time");
     }
 
     [Theory]

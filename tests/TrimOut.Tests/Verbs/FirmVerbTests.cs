@@ -1,3 +1,5 @@
+using TrimOut.Tests.Terminals;
+
 namespace TrimOut.Tests.Verbs;
 
 /// <summary>
@@ -113,6 +115,38 @@ public sealed class FirmVerbTests : IDisposable
         var kept = _run.Run("firm", "houses", "--kept");
         Assert.Equal((2, ""), (kept.Code, kept.Output));
         Assert.Contains("elm.trimout: nothing is kept of it", kept.Error);
+    }
+
+    [LinuxFact]
+    public void AHouseOrAFolderWithoutRightsIsNamedAndTheOthersGoOn()
+    {
+        Begin("elm", "Elm Street 12");
+        Begin("oak", "Oak Lane 3");
+        _run.Run("firm", "houses");
+        File.SetUnixFileMode(_run.In("houses/oak.trimout"), UnixFileMode.None);
+        foreach (var listed in new[] { _run.RunHeldBack("firm", "houses"), _run.RunHeldBack("firm", "houses", "--kept") })
+        {
+            Assert.Equal(2, listed.Code);
+            Assert.Contains("oak.trimout", listed.Error);
+            Assert.Equal(["", "stale"], Lines(listed.Output).Select(l => l.Split('\t')[^1]));
+        }
+        File.SetUnixFileMode(_run.In("houses"), UnixFileMode.None);
+        var closed = _run.RunHeldBack("firm", "houses");
+        File.SetUnixFileMode(_run.In("houses"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.UserExecute);
+        Assert.Equal((77, ""), (closed.Code, closed.Output));
+        Assert.Contains("houses", closed.Error);
+    }
+
+    [Fact]
+    public void WhoIsInTwoHousesOnOneDayIsSaidAtTheVisit()
+    {
+        Begin("elm", "Elm Street 12");
+        Begin("oak", "Oak Lane 3");
+        Assert.Equal(0, _run.RunWith("contact\tnew\tAsh\nvisit\tnew\t2026-09-07 08:00-12:00 Hang @Ash\n", "set", "houses/elm.trimout").Code);
+        Assert.Equal(0, _run.RunWith("contact\tnew\tash\nvisit\tnew\t2026-09-07 13:00 Pair @ash\n", "set", "houses/oak.trimout").Code);
+        var due = Lines(_run.Run("firm", "houses", "--list", "due", "--date", "2026-09-07").Output);
+        Assert.Equal(["2026-09-07 visit: Hang (Ash also at Oak Lane 3 13:00)", "2026-09-07 visit: Pair (ash also at Elm Street 12 08:00)"],
+            due.Select(l => l.Split('\t')[^1]).Where(l => l.Contains("visit", StringComparison.Ordinal)));
     }
 
     [Fact]

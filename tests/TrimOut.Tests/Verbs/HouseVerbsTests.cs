@@ -53,7 +53,7 @@ public sealed class HouseVerbsTests : IDisposable
             + "panel\tnew\tP1\nP1\tlocation\tMechanical room\nvisit\tnew\t2026-09-07 Hang @Ash\nHang\tState\tdone\n";
         var set = _run.RunWith(lines, "set", "elm.trimout");
         Assert.Equal("1\n2\n3\n4\n5\n6\n7\n8\n", set.Output);
-        Assert.Equal("contact\tAsh Example\tcrew\t555 0101\nvisit\t2026-09-07\tHang\tdone\tAsh Example\t\t\t\t\t\n",
+        Assert.Equal("contact\tAsh Example\tcrew\t555 0101\nvisit\t2026-09-07\tHang\tdone\tAsh Example\t\t\t\t\t\t\n",
             _run.Run("people", "elm.trimout").Output.ReplaceLineEndings("\n"));
         var details = _run.Run("set", "--details");
         Assert.Equal(0, details.Code);

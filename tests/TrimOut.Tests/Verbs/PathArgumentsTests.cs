@@ -3,6 +3,8 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Net.Sockets;
 using TrimOut.Desks;
+using TrimOut.HouseFile.Files;
+using TrimOut.Office;
 using TrimOut.Tests.Campaign;
 using TrimOut.Tests.Terminals;
 using Xunit.Abstractions;
@@ -19,12 +21,14 @@ public sealed class PathArgumentsTests : IDisposable
     private static readonly TimeSpan AtOnce = TimeSpan.FromSeconds(1);
     private static readonly string[] PathNames = ["HOUSE", "PATH", "OTHER", "FROM", "DAMAGED", "SCHEDULE", "FILE", "file", "FOLDER", "folder", "house"];
     private static readonly string[] OtherNames = ["PAPER", "COMMAND", "SHELL", "LENGTH", "CONDUCTOR", "CURRENT", "name", "choice", "field=Header", "name=tag",
-        "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "list", "tag", "sheet", "A4|letter", "on|off", "inches|mm"];
+        "yyyy-mm-dd", "volts", "degrees", "number", "length", "language", "list", "tag", "sheet", "A4|letter", "on|off", "inches|mm", "DEVICE", "NUMBER",
+        "crew|reader|office", "crew|reader|office|nothing"];
 
     private static readonly string[] Sides = [".journal", ".lock", ".in-use", ".new", ".journal.new"];
 
     private readonly ITestOutputHelper _output;
     private readonly string? _data = Environment.GetEnvironmentVariable("XDG_DATA_HOME");
+    private readonly string? _office = Environment.GetEnvironmentVariable(Credentials.FileVariable);
     private readonly string _folder = Directory.CreateTempSubdirectory("trimout-").FullName;
     private readonly List<Socket> _sockets = [];
 
@@ -38,11 +42,15 @@ public sealed class PathArgumentsTests : IDisposable
         File.WriteAllText(In("good.csv"), "tag,width\nW01,30\n");
         File.WriteAllText(In("good.part.txt"), "trimout-part: 1\nkind: hub-type\nname: Hub\ndevices: 9\n");
         File.WriteAllText(In("good.md"), "# {{house}}\n");
+        // An office that nobody is at: what is no house is refused before it is asked.
+        OwnFile.Write(In("good.credentials"), new Credentials("127.0.0.1", 1, "trimout", "van", "van", "secret", "CERTIFICATE").Write());
+        Environment.SetEnvironmentVariable(Credentials.FileVariable, In("good.credentials"));
     }
 
     public void Dispose()
     {
         Environment.SetEnvironmentVariable("XDG_DATA_HOME", _data);
+        Environment.SetEnvironmentVariable(Credentials.FileVariable, _office);
         foreach (var socket in _sockets)
             socket.Dispose();
         Directory.Delete(_folder, recursive: true);
@@ -50,15 +58,21 @@ public sealed class PathArgumentsTests : IDisposable
 
     private string In(string name) => Path.Combine(_folder, name);
 
+    /// <summary>Every verb that does something, with the words that lead to it: <c>check</c>, <c>office send</c>.</summary>
+    private static IEnumerable<(string Words, Command Verb)> Verbs() => Below("", CommandLine.Build());
+
+    private static IEnumerable<(string Words, Command Verb)> Below(string words, Command of) => of.Subcommands.SelectMany(verb =>
+        verb.Subcommands.Count == 0 ? [($"{words} {verb.Name}".TrimStart(), verb)] : Below($"{words} {verb.Name}".TrimStart(), verb));
+
     /// <summary>Every verb with every of its paths.</summary>
-    private static IEnumerable<(Command Verb, Symbol Symbol)> Paths()
+    private static IEnumerable<(string Words, Command Verb, Symbol Symbol)> Paths()
     {
-        foreach (var verb in CommandLine.Build().Subcommands)
+        foreach (var (words, verb) in Verbs())
         {
             foreach (var symbol in verb.Arguments.Cast<Symbol>().Concat(verb.Options))
             {
                 if (NameOf(symbol) is { } name && PathNames.Contains(name))
-                    yield return (verb, symbol);
+                    yield return (words, verb, symbol);
             }
         }
     }
@@ -74,12 +88,13 @@ public sealed class PathArgumentsTests : IDisposable
     [Fact]
     public void EveryFreeValueOfEveryVerbIsKnownToBeAPathOrNone()
     {
-        foreach (var verb in CommandLine.Build().Subcommands)
+        foreach (var (words, verb) in Verbs())
         {
             foreach (var symbol in verb.Arguments.Cast<Symbol>().Concat(verb.Options))
-                Assert.True(NameOf(symbol) is not { } name || PathNames.Contains(name) || OtherNames.Contains(name), $"{verb.Name} {symbol.Name}");
+                Assert.True(NameOf(symbol) is not { } name || PathNames.Contains(name) || OtherNames.Contains(name), $"{words} {symbol.Name}");
         }
-        Assert.True(Paths().Count() > 25, "paths");
+        Assert.True(Paths().Count() > 40, "paths");
+        Assert.Contains(Paths(), p => p is { Words: "office send", Symbol.Name: "HOUSE" });
     }
 
     [LinuxTheory]
@@ -93,14 +108,15 @@ public sealed class PathArgumentsTests : IDisposable
     {
         var slowest = TimeSpan.Zero;
         var count = 0;
-        foreach (var (verb, symbol) in Paths())
+        foreach (var (called, verb, symbol) in Paths())
         {
             // To write into a folder, or to read it, is what a folder is for.
             if (string.Equals(NameOf(symbol), "folder", StringComparison.OrdinalIgnoreCase) && sort.StartsWith("folder", StringComparison.Ordinal))
                 continue;
             var path = Place(sort, In($"odd-{++count}.trimout"));
-            var words = Words(verb, symbol, path);
-            VerbRun.Run(Words(verb, symbol, In("none")));
+            var words = Words(called, verb, symbol, path);
+            // Where nothing is, an office to try things with would be made and started.
+            VerbRun.Run(Words(called, verb, symbol, called == "office trial" ? In("good.csv") : In("none")));
             var there = There();
             var clock = Stopwatch.StartNew();
             var ended = VerbRun.Run(words);
@@ -180,25 +196,28 @@ public sealed class PathArgumentsTests : IDisposable
         Assert.True(ended.Code < 64 || ended.Error.Length > 0, $"{what}, {verb}");
     }
 
-    private string[] Words(Command verb, Symbol odd, string path)
+    private string[] Words(string called, Command verb, Symbol odd, string path)
     {
-        var words = new List<string> { verb.Name };
+        List<string> words = [.. called.Split(' ')];
         foreach (var argument in verb.Arguments)
-            words.Add(argument == odd ? path : Good(verb, argument.Name));
+            words.Add(argument == odd ? path : Good(called, argument.Name));
         if (odd is Option option)
             words.AddRange([option.Name, path]);
         return [.. words];
     }
 
-    private string Good(Command verb, string name) => name switch
+    private string Good(string called, string name) => name switch
     {
         "HOUSE" or "OTHER" or "DAMAGED" => In("good.trimout"),
         "PATH" => In("made.trimout"),
         "FROM" => In("history.jsonl"),
         "SCHEDULE" => In("good.csv"),
+        "FILE" when called == "office enroll" => In("made.credentials"),
         "FILE" => In("good.part.txt"),
         "FOLDER" => In("photos"),
-        "PAPER" => verb.Name == "firm-paper" ? "week-plan" : "labels",
+        "PAPER" => called == "firm-paper" ? "week-plan" : "labels",
+        "DEVICE" => "van",
+        "NUMBER" => "1",
         _ => throw new ArgumentOutOfRangeException(nameof(name), name, "what is good for that?"),
     };
 

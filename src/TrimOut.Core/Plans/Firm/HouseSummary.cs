@@ -66,7 +66,7 @@ public sealed record HouseSummary(
     public IEnumerable<SummedDay> Due(DateOnly today, int days)
     {
         var until = today.AddDays(days - 1);
-        return Visits.Where(v => v.On is not null).Select(v => new SummedDay(DueKind.Visit, v.On!.Value, v.What))
+        return Visits.Where(v => v.On is not null).Select(v => new SummedDay(DueKind.Visit, v.On!.Value, v.What) { Visit = v })
             .Concat(Days.Where(d => d.Kind != DueKind.YearlyVisit))
             .Concat(Days.Where(d => d.Kind == DueKind.YearlyVisit && (d.From is null || d.From <= today)).OrderBy(d => d.On).TakeLast(1))
             .Concat(Boxes.Where(b => b is { Here: false, Reorder: false, Expected: not null }).GroupBy(b => b.Expected!.Value)

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using System.Text.Json.Serialization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 
@@ -90,6 +91,10 @@ public enum DueKind
 /// <param name="From">From which day on it is so; null for always. Of yearly visits the one that is so last counts.</param>
 public sealed record SummedDay(DueKind Kind, DateOnly? On, string What, DateOnly? From = null)
 {
+    /// <summary>The visit that is due; null where something else is.</summary>
+    [JsonIgnore]
+    public SummedVisit? Visit { get; init; }
+
     /// <summary>Whether a warranty ends on it.</summary>
     public bool IsEnd => Kind is DueKind.CrewWarranty or DueKind.MakerWarranty;
 

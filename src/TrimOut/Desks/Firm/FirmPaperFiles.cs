@@ -23,10 +23,11 @@ internal static class FirmPaperFiles
         Func<string, bool> over, CancellationToken stop)
     {
         rows = FirmHouses.Once(rows);
-        var read = rows.Where(r => r.Summary is not null).ToList();
+        // What is kept of a house that can't be opened now may be old: nobody is sent anywhere by it.
+        var read = rows.Where(r => r.Summary is not null && r.Why is null).ToList();
         var data = new FirmData(date, [.. read.Select(r => r.Summary!)],
             paper.NeedsHouses ? [.. read.Select(r => HouseSource.Read(r.Path, goOn: false, aloud: false).Log)] : [],
-            [.. rows.Where(r => r.Summary is null).Select(r => r.Name)], stop)
+            [.. rows.Except(read).Select(r => r.Name)], stop)
         {
             Copies = [.. rows.SelectMany(r => r.Copies).Select(p => Path.GetFileName(p))],
         };

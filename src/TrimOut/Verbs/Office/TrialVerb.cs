@@ -23,6 +23,8 @@ internal static class TrialVerb
         verb.SetAction(parsed =>
         {
             var place = Path.GetFullPath(parsed.GetRequiredValue(folder));
+            if (Path.Exists(place) && !Directory.Exists(place))
+                throw new VerbException(ExitCode.CannotCreate, $"{place} is {PlainFile.NameOf(place) ?? "a file"}, not a folder. Name a new one.");
             if (parsed.GetValue(stop) || parsed.GetValue(start))
             {
                 if (parsed.GetValue(stop))

@@ -1,6 +1,7 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Parts;
@@ -120,6 +121,49 @@ public class CallOffTests
         Assert.Equal((CallOffState.Here, CallOffState.Here), (Of(job, "Invented supply").State, Of(job, "Roller").State));
     }
 
+    /// <summary>A supply that feeds what was read, a hub and a remote that move a unit, a box that was hung and set: none can be elsewhere.</summary>
+    [Theory]
+    [InlineData("off-before-joints", "Invented supply")]
+    [InlineData("landed", "Invented supply")]
+    [InlineData("volts-read", "Invented supply", "16/2: splice connectors")]
+    [InlineData("output-proved", "Invented supply", "16/2: splice connectors")]
+    [InlineData("moved-by-all", "Hub", "Wall remote, Kitchen")]
+    [InlineData("remotes-paired", "Hub", "Wall remote, Kitchen")]
+    [InlineData("preset-stored", "Wall remote, Kitchen")]
+    [InlineData("open-limit", "Roller", "Roller: screws")]
+    public void EveryStepThatCanNotBeDoneWithoutAPartShowsThatItIsHere(string step, params string[] parts)
+    {
+        var job = WithRemote();
+        Assert.All(parts, p => Assert.Equal(CallOffState.Open, Of(job, p).State));
+        if (StepList.Find(step)!.Subject == ItemKind.Panel)
+            job.Do(j => MarkStep.Done(j.House.Panels.Single(), StepList.Find(step)!));
+        else
+            job.Mark("W01", step);
+        Assert.All(parts, p => Assert.Equal(CallOffState.Here, Of(job, p).State));
+    }
+
+    /// <summary>The one that was chosen since was in nobody's hand when the step was marked.</summary>
+    [Fact]
+    public void AStepShowsNothingOfAHubOrRemoteThatWasChosenAfterIt()
+    {
+        var job = WithRemote().Mark("W01", "hub-paired").Mark("W01", "moved-by-all");
+        Assert.Equal(CallOffState.Here, Of(job, "Hub").State);
+        job.Add(ItemKind.Hub, "Attic").SayOf("Attic", HubFacts.Type, "Hub").Say("W01", UnitFacts.Hub, "Attic");
+        job.Add(ItemKind.Remote, "Bed").SayOf("Bed", RemoteFacts.Type, "Wall remote").SayOf("Bed", RemoteFacts.Room, "Kitchen")
+            .SayOf("Bed", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
+        Assert.Contains("Attic", Of(job, "Hub").NotOrdered);
+        Assert.Equal((CallOffState.Open, "Bed"), Stands(Of(job, "Wall remote, Kitchen")));
+    }
+
+    [Fact]
+    public void WhatFailedInServiceIsHereWhateverWasMarked()
+    {
+        var job = WithRemote();
+        foreach (var item in new[] { job.House.Panels.Single().Item, job.House.Hubs.Single().Item, job.House.Remotes.Single().Item })
+            job.Do(j => RecordService.Of(j.House, item, new ServiceSaid(ServiceKind.Failed, Today)));
+        Assert.All(["Invented supply", "Hub", "Wall remote, Kitchen"], p => Assert.Equal(CallOffState.Here, Of(job, p).State));
+    }
+
     [Fact]
     public void ADayToComeOrdersNothingAndIsFound()
     {
@@ -155,6 +199,16 @@ public class CallOffTests
 
     private static TestJob Whole() => Jobs.Roughed().WithPanel("P1").Add(ItemKind.Hub, "Main").SayOf("Main", HubFacts.Type, "Hub")
         .SayOf("Roller", CoveringKindFacts.PartsPerUnit, "6 screws").SayOf("16/2", CableTypeFacts.PartsPerRun, "2 splice connectors, 4 nail plates");
+
+    /// <summary>A unit with its hub, a remote at it, and a preset; nothing of them is marked.</summary>
+    private static TestJob WithRemote()
+    {
+        var job = Whole().Say("W01", RunFacts.Panel, "P1").Say("W01", UnitFacts.Hub, "Main");
+        job.Add(ItemKind.Remote, "Sofa").SayOf("Sofa", RemoteFacts.Type, "Wall remote").SayOf("Sofa", RemoteFacts.Room, "Kitchen")
+            .SayOf("Sofa", RemoteFacts.Hub, "Main").SayOf("Sofa", RemoteFacts.Moves, "yes", job.Unit("W01").Id);
+        return job.Do(new Draft("Evening").New(ItemKind.Preset, job.House.Remotes.Single().Id, out var preset)
+            .PutStored(preset, PresetFacts.Position.Field(job.Unit("W01").Id), "40"));
+    }
 
     private static TestJob With(string visit, TestJob job) => job.Do(QuickPeople.Visit(job.House, visit).Value);
 
