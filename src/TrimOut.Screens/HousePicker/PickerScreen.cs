@@ -119,7 +119,8 @@ internal static class PickerKeys
             return kept[true].Any() ? Transition.Type(screen, AskKit(screen, name, units, [.. kept[true]], unread))
                 : unread.Count == 0 ? Begin(screen, name, units, [])
                 : new Transition(screen, new Ask.Confirm($"{Unread(unread)} y begins with a blank kit, any other key goes back to the units.",
-                    Ask.Confirm.AlsoYes, Begin(screen, name, units, [])) { OnNo = Transition.Type(screen, AskUnits(screen, name)) });
+                    Ask.Confirm.AlsoYes, Begin(screen, name, units, []))
+                { OnNo = Transition.Type(screen, AskUnits(screen, name)) });
         }))
     {
         Options = Core.Facts.HouseFacts.Units.Options(Core.Houses.House.Empty),
@@ -153,7 +154,7 @@ internal static class PickerKeys
         return first.Count == 0 ? begin
             : new Transition(screen, new Ask.Confirm($"{string.Join(' ', first)} y begins with the {Parts([.. kept[true]])} of "
                 + $"{(unread.Count == 0 ? "it" : "the other files")}, any other key goes back to the units.", Ask.Confirm.AlsoYes, begin)
-                { OnNo = Transition.Type(screen, AskUnits(screen, name)) });
+            { OnNo = Transition.Type(screen, AskUnits(screen, name)) });
     }
 
     private static IEnumerable<string> WhyNoneCounts(IEnumerable<KeptPart> kept) => kept.Select(k => k.Part.Value.WhyNoneCounts).OfType<string>().Distinct();

@@ -60,7 +60,8 @@ internal static class CommonKeys
     ];
 
     private static readonly KeyAction<IScreen> Copy = new("Y", "Copy", "Hands the tag, what is wrong, or the whole list to the terminal's clipboard.",
-        (s, context) => Transition.Type(s, Copying.Choice(s, context))) { Disabled = Copying.NotBecause, OnBar = false };
+        (s, context) => Transition.Type(s, Copying.Choice(s, context)))
+    { Disabled = Copying.NotBecause, OnBar = false };
 
     private static readonly IReadOnlyList<IKeyAction> WithHouse =
     [

@@ -1,3 +1,4 @@
+using System.Runtime.Versioning;
 using TrimOut.Tests.Terminals;
 
 namespace TrimOut.Tests.Verbs;
@@ -118,6 +119,7 @@ public sealed class FirmVerbTests : IDisposable
     }
 
     [LinuxFact]
+    [UnsupportedOSPlatform("windows")]
     public void AHouseOrAFolderWithoutRightsIsNamedAndTheOthersGoOn()
     {
         Begin("elm", "Elm Street 12");

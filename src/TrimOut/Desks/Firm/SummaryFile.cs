@@ -72,8 +72,11 @@ internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? S
 
     private static bool IsWhole(SummaryFile read) => read is { Program: not null, Stamp: not null, Remarks.IsDefault: false }
         && read.Remarks.All(r => r is not null) && (read.Summary is null ? read.Why is not null
-        : read.Summary is { Name: not null, Begun: not null, Phases.IsDefault: false, BeforePaint.Waiting.IsDefault: false,
-            Painted.Waiting.IsDefault: false } summary
+        : read.Summary is
+        {
+            Name: not null, Begun: not null, Phases.IsDefault: false, BeforePaint.Waiting.IsDefault: false,
+            Painted.Waiting.IsDefault: false
+        } summary
             && !summary.Visits.IsDefault && !summary.Days.IsDefault && !summary.Boxes.IsDefault
             && summary.Phases.Length == Core.Phases.PhaseNames.All.Count
             && summary.Visits.All(v => v is not null && !v.Expected.IsDefault && !v.Before.IsDefault) && summary.Days.All(d => d is not null));
