@@ -195,9 +195,10 @@ public sealed class Unit : Subject
     /// <summary>
     /// Whether it is wide enough for a centre support by its kind's sheet: the one answer for checks, steps, drawings and the list of parts. As wide as the
     /// limit is wide enough. Null while its width or the limit is not known, which is no "no"; outside an opening of less than the limit it stays open until
-    /// the overlap is known.
+    /// the overlap is known. No at any width where the sheet has none.
     /// </summary>
     public bool? NeedsCentreSupport => Kind?[CoveringKindFacts.CentreFrom] is not { } from ? null
+        : Kind.NeedsNoCentreSupport ? false
         : OwnWidth is { } width ? width >= from
         : PartWidth >= from ? true : null;
 
