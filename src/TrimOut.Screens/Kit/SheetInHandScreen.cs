@@ -141,9 +141,11 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected, at => this with { Selected = at }))
         {
             var (fact, current) = (values[at], at == Selected);
-            var shown = fact.ShowOf(part, context.House);
+            // What is typed has no mark before it is taken: the one that stands is that of the value that is there.
+            var of = current && context.Saved is { } saved ? Part(saved) ?? part : part;
+            var shown = fact.ShowOf(of, context.House);
             area.PutFit(1, y, Labels, fact.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
-            area.Put(Labels + 2, y, shown.Length > 0 && IsOfSheet(part, fact) && Open(part, fact) ? "?" : " ", Tone.Caution);
+            area.Put(Labels + 2, y, shown.Length > 0 && IsOfSheet(of, fact) && Open(of, fact) ? "?" : " ", Tone.Caution);
             var cells = split - Labels - 5;
             if (current && typing?.Entry.InPlace == $"{part.Id}/{fact.Name}")
             {
@@ -176,10 +178,11 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         if (Current(context) is not { } fact)
             return;
         var y = area.PutWrapped(0, 0, 4, fact.Help, Tone.Text);
-        var waiting = context.Report.MissingOf(part).Count(m => m.NotChecked.FillIn!.Field == fact.Name);
+        var now = context.Saved ?? context;
+        var waiting = Waiting(now, part, fact);
         if (waiting > 0)
             y = area.PutWrapped(0, y, 2, $"{NumberText.Plain(waiting)} check{(waiting == 1 ? " waits" : "s wait")} for it now.", Tone.Caution);
-        var unread = context.Report.UnreadOf(part).Count(u => u.Values.Contains(FieldRef.To(part, fact)));
+        var unread = now.Report.UnreadOf(part).Count(u => u.Values.Contains(FieldRef.To(part, fact)));
         if (unread > 0)
             y = area.PutWrapped(0, y, 2, $"{NumberText.Counted(unread, "check passes", "checks pass")} only by it, and nobody checked it.", Tone.Caution);
         var checks = ChecksByValue.Of(fact);
@@ -187,8 +190,12 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             : $"Read by: {string.Join("; ", checks.Select(c => c.Title))}.", Tone.Dim);
         if (PassedBy(context) is { Count: > 0 } passed)
             y = area.PutWrapped(0, y + 1, 3, $"{NumberText.Plain(passed.Count)} passed by, the last: {passed[^1].Label}.", Tone.Caution);
-        area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), Left(context), Tone.Note);
+        area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), context.Saved is null ? Left(context)
+            : $"Once Enter has taken it: {(waiting > 0 && Waiting(context, part, fact) == 0 ? "no check waits for it. " : "")}{Left(context)}", Tone.Note);
     }
+
+    private static int Waiting(ScreenContext context, Item part, Fact fact) =>
+        context.Report.MissingOf(part).Count(m => m.NotChecked.FillIn!.Field == fact.Name);
 }
 
 /// <summary>Keys of the sheet in hand.</summary>
@@ -242,6 +249,7 @@ internal static class SheetInHandKeys
             GoesOn = true,
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),
+            Preview = (text, now) => s.Part(now) is { } there && Taken(now.House, there, fact, text) is { Ok: true } draft ? now.With(draft.Value) : now,
         });
     }
 
@@ -265,16 +273,21 @@ internal static class SheetInHandKeys
         if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)
             return Transition.Type(s, which);
         if (text.Trim() != shown)
-            return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
+            return Taken(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
         // Tab only passes by: to say that a value was checked is for Enter.
         return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
-            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), (screen, now) =>
+            : new Transition(s, new Ask.Save(Taken(context.House, part, fact, text), (screen, now) =>
                 GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
     }
 
-    private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
-        ? KitCheck.ReadOff(house, part, fact, text) : SetFact.Typed(house, part, fact, text);
+    /// <summary>What Enter saves of a text: a value that is read off the sheet is checked by that, also where it stands there already.</summary>
+    private static Core.Result<Core.History.Draft> Taken(House house, Item part, Fact fact, string text) =>
+        KitCheck.WaitFor(house, part, fact, text).Count > 0 ? new Core.Refusal("Which edition it is, is asked first.")
+        : !SheetInHandScreen.IsOfSheet(part, fact) ? SetFact.Typed(house, part, fact, text)
+        : text.Trim() != fact.ShowOf(part, house) ? KitCheck.ReadOff(house, part, fact, text)
+        : SheetMark.Holds(part, fact) ? new Core.Refusal($"{fact.Label} is checked already.")
+        : KitCheck.Toggle(house, part, fact);
 
     /// <summary>Tab goes to the next value, as on a sheet of details, whether it is there or not.</summary>
     private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count
