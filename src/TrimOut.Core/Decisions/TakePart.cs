@@ -185,5 +185,5 @@ public sealed record PartEffect(ImmutableArray<Finding> Come, ImmutableArray<Fin
         + $"{NumberText.Counted(Go.Length, "goes", "go")}{OnlyByUnchecked}.";
 
     private string OnlyByUnchecked => Go.Count(f => UncheckedBehindGoing(f).Count > 0) is > 0 and var open
-        ? $", {NumberText.Plain(open)} of them only by values that nobody checked" : "";
+        ? $", {NumberText.Plain(open)} only by values that nobody checked" : "";
 }

@@ -61,8 +61,8 @@ public class OrderOfWorkTests
     public void TheDayOfAnOrderWithoutASizeAsksOnceMoreAndIsAStopThen()
     {
         using var user = At(new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "36"), 140, 40);
-        user.Press("enter", "/").Write("Ordered on").Press("enter", "enter").Type("2026-03-02").Sees("W01 has no order height yet, and an order goes out with both.")
-            .Sees("Enter once more takes it");
+        user.Press("enter", "/").Write("Ordered on").Press("enter", "enter").Type("2026-03-02")
+            .Sees("W01 has no order height yet, and an order goes out with both.").Sees("Enter once more takes it");
         Assert.Equal("", user.House.Units[0].Show(UnitFacts.OrderedOn));
         user.Press("enter").Sees("It is ordered, and this is blank: order height.");
     }

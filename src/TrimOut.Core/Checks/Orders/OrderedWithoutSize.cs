@@ -15,7 +15,8 @@ public sealed class OrderedWithoutSize : UnitCheck
     private static readonly Message Without = new("It is ordered, and this is blank: {0}.");
     private static readonly Message WriteWhatWent =
         new("Write the size that went to the maker, off the order or its acknowledgement. If none went, call the maker today.");
-    private static readonly Message WriteWhatHangs = new("Write the size that was ordered, off the order or its acknowledgement: the owner orders a spare by it.");
+    private static readonly Message WriteWhatHangs =
+        new("Write the size that was ordered, off the order or its acknowledgement: the owner orders a spare by it.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("ordered-without-size", "Ordered without a size", Severity.Stop, Phase.Order,
