@@ -62,7 +62,7 @@ public sealed class PartsPastOpening : WindowCheck
             ? new Outcome.Found((opening < narrowest ? PartsPastPlumb : PartsPast).With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(sum - opening)),
                 at, working)
             : narrower + beside > opening
-            ? new Outcome.Found((opening < narrowest ? WithGapsPastPlumb : WithGapsPast).With(narrower, Arg.AtLeast(narrower + beside), Arg.AtMost(opening)),
+            ? new Outcome.Found((opening < narrowest ? WithGapsPastPlumb : WithGapsPast).With(narrower, narrower + beside, Arg.AtMost(opening)),
                 TakeOff.With(Arg.AtLeast(narrower + beside - opening)), at, working)
             : silent ?? (Outcome)new Outcome.Fine(working);
     }
@@ -97,7 +97,7 @@ public sealed class PartsPastOpening : WindowCheck
         return parts.Count == 0 ? null
             : sum > most ? Found(PartsPastKnown.With(sum, Arg.AtMost(most)), sum)
             : narrower + beside > most
-            ? Found(WithGapsPastKnown.With(narrower, Arg.AtLeast(narrower + beside), Arg.AtMost(most)), narrower + beside)
+            ? Found(WithGapsPastKnown.With(narrower, narrower + beside, Arg.AtMost(most)), narrower + beside)
             : null;
 
         Outcome.Found Found(Sentence said, Length taken) =>
