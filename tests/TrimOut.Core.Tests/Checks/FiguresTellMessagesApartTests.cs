@@ -32,7 +32,6 @@ public class FiguresTellMessagesApartTests
         ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt, WhichIsRight"] = "five mends",
         ["CableNotListed: AnotherCable, MeasureJacket"] = "two mends",
         ["OrderOffMeasures: HoldAgainst, TakeWorkedOut"] = "two mends",
-        ["OrderedWithoutSize: WriteWhatHangs, WriteWhatWent"] = "two mends",
         ["GapBetweenUnitsTooSmall: OneGap, WidthOf"] = "a sentence and a part of it",
         ["GapBetweenUnitsTooSmall: OrderWorkedOut, PartsNarrower"] = "two mends",
         ["ListedByRelaxation: AskAboutConduit, AskAuthority"] = "two mends",

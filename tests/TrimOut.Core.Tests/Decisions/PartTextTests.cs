@@ -110,11 +110,11 @@ public class PartTextTests
     {
         var job = new TestJob().Add(ItemKind.Panel, "A").Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Panel, "A")
             .Say("W01", RunFacts.Output, "12");
-        var file = PartText.Read("trimout-part: 1\nkind: panel-type\nname: Invented supply\nsheet: S\nedition: B\nheld-by: Ash\nheld-on: 2026-03-02\n"
+        var file = PartText.Read("trimout-part: 1\nkind: panel-type\nname: Invented supply\nheld-by: Ash\nheld-on: 2026-03-02\n"
             + $"{mark}outputs: 14\n").Value;
         var effect = TakePart.Effect(job.Report, TakePart.Into(job.House, file).Value);
         var gone = effect.Told.Single(t => t.Finding.Check.Id == "output-past-panel");
-        Assert.Equal((becomes, $"unit of W01: {job.Report.Said(gone.Finding)}{besides}"), (gone.Becomes, gone.Said));
+        Assert.Equal((becomes, $"W01: {job.Report.Said(gone.Finding)}{besides}"), (gone.Becomes, gone.Said));
         Assert.EndsWith($"1 goes{counted}", effect.ToString(), StringComparison.Ordinal);
     }
 

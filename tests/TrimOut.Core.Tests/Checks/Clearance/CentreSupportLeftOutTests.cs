@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Clearance;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;

