@@ -68,6 +68,10 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         Selected = Paging.Move(Selected, 0, Values(context).Count),
     };
 
+    /// <summary>With the cursor on a value, wherever it stands now; where it was when that value is not here.</summary>
+    public SheetInHandScreen On(Fact fact, ScreenContext context) =>
+        Values(context).ToList().IndexOf(fact) is >= 0 and var at ? this with { Selected = at } : this;
+
     /// <summary>At the next value after the cursor that is blank or was not held; null when there is none behind it.</summary>
     public SheetInHandScreen? Next(ScreenContext context)
     {
@@ -137,12 +141,14 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             area.Put(2, 1, "This part is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
-        var (values, passed, split) = (Values(context), PassedBy(context), Math.Clamp(area.Width * 6 / 10, 46, 90));
+        // A value that is being typed may take away what a kind like that can't have: the rows stay until it is taken.
+        var stands = context.Saved ?? context;
+        var (values, passed, split) = (Values(stands), PassedBy(stands), Math.Clamp(area.Width * 6 / 10, 46, 90));
         foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected, at => this with { Selected = at }))
         {
             var (fact, current) = (values[at], at == Selected);
             // What is typed has no mark before it is taken: the one that stands is that of the value that is there.
-            var of = current && context.Saved is { } saved ? Part(saved) ?? part : part;
+            var of = current ? Part(stands) ?? part : part;
             var shown = fact.ShowOf(of, context.House);
             area.PutFit(1, y, Labels, fact.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
             area.Put(Labels + 2, y, shown.Length > 0 && IsOfSheet(of, fact) && Open(of, fact) ? "?" : " ", Tone.Caution);
@@ -175,10 +181,10 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     private void DrawAbout(Area area, Item part, ScreenContext context)
     {
-        if (Current(context) is not { } fact)
+        var now = context.Saved ?? context;
+        if (Current(now) is not { } fact)
             return;
         var y = area.PutWrapped(0, 0, 4, fact.Help, Tone.Text);
-        var now = context.Saved ?? context;
         var waiting = Waiting(now, part, fact);
         if (waiting > 0)
             y = area.PutWrapped(0, y, 2, $"{NumberText.Plain(waiting)} check{(waiting == 1 ? " waits" : "s wait")} for it now.", Tone.Caution);
@@ -188,7 +194,7 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         var checks = ChecksByValue.Of(fact);
         y = area.PutWrapped(0, y, 8, checks.Count == 0 ? "No check reads it: papers and people do."
             : $"Read by: {string.Join("; ", checks.Select(c => c.Title))}.", Tone.Dim);
-        if (PassedBy(context) is { Count: > 0 } passed)
+        if (PassedBy(now) is { Count: > 0 } passed)
             y = area.PutWrapped(0, y + 1, 3, $"{NumberText.Plain(passed.Count)} passed by, the last: {passed[^1].Label}.", Tone.Caution);
         area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), context.Saved is null ? Left(context)
             : $"Once Enter has taken it: {(waiting > 0 && Waiting(context, part, fact) == 0 ? "no check waits for it. " : "")}{Left(context)}", Tone.Note);
@@ -261,7 +267,7 @@ internal static class SheetInHandKeys
             return Transition.Say(s, "This part is no longer in the house.");
         // Whoever is on a value that was checked puts right what was typed: the row below may be next.
         var then = goOn ?? (SheetInHandScreen.IsOfSheet(part, fact) && !SheetInHandScreen.Open(part, fact) ? ToNextRow : (screen, now) => GoOn(screen, now));
-        Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
+        Transition Then(IScreen screen, ScreenContext after) => then(((SheetInHandScreen)screen).On(fact, after), after);
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
         {
@@ -278,7 +284,7 @@ internal static class SheetInHandKeys
         return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
             : new Transition(s, new Ask.Save(Taken(context.House, part, fact, text), (screen, now) =>
-                GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
+                GoOn(((SheetInHandScreen)screen).On(fact, now), now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
     }
 
     /// <summary>What Enter saves of a text: a value that is read off the sheet is checked by that, also where it stands there already.</summary>

@@ -43,7 +43,7 @@ public class SheetInHandTests
         using var user = AtRoller(CoveringKindFacts.CentreFrom);
         user.Press("enter").Sees("for it now.").DoesNotSee("Once Enter has taken it");
         user.Write("none").Sees("for it now.").Sees("Once Enter has taken it: no check").DoesNotSee("only by it, and nobody checked it");
-        user.Press("enter").DoesNotSee("Once Enter has taken it: no check");
+        user.Press("enter").DoesNotSee("Once Enter has taken it: no check").Sees("How far to the right of the middle");
         Assert.Equal(CoveringKindFacts.None, user.House.ItemsOf(ItemKind.CoveringKind).First().Get(CoveringKindFacts.CentreFrom));
     }
 
