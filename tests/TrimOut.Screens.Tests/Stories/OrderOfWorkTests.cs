@@ -80,7 +80,7 @@ public class OrderOfWorkTests
         }
         job.Say("W02", UnitFacts.OrderHeight, "");
         using var user = At(job, 140, 40);
-        user.Press("right", "right", "right", "right", "right", "V", "space").Sees("W02").Sees("It is ordered, and this is blank: order height.")
+        user.Press("right", "right", "right", "right", "right", "V", "space").Sees("W02: STOP It").Sees("is ordered, and this is blank: order height.")
             .Sees("Why all the same:");
         Assert.Null(MarkOf(user, "W02", "sheet-frozen"));
     }
