@@ -1,5 +1,4 @@
 using TrimOut.Core.Facts;
-using TrimOut.TrueHouse.Tests.Recording;
 using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Faults.OfOrder;
