@@ -39,7 +39,7 @@ public static class AllChecks
         new StackOverGlass(), new StackInTheWay(), new HeadRoomShort(), new CornerClash(), new ScrewUnderCentreSupport(),
             new SetbackPastReveal(), new SetbackOffSheet(), new CentreSupportLeftOut(),
         new StepOffUnits(), new UnitsUnlike(), new RollPastHeadCover(), new OrderPastOpening(), new PlumbWidthShort(), new OrderOffMeasures(),
-            new OrderTooLate(),
+            new OrderedWithoutSize(), new OrderTooLate(),
             new PartsPastOpening(), new ChangedSinceOrder(), new RemovedOnOrder(), new GapBetweenUnitsTooSmall(), new GapBetweenUnitsTooLarge(),
         new BoxLate(), new DeliveredSizeOff(), new BoxLabelOff(), new DeliveredFinishOff(), new DeliveredLeadOff(), new DeliveredDamaged(), new SerialTwice(),
             new FixedIntoBoardAlone(), new HungOutOfLevel(), new CordWithinReach(),

@@ -40,15 +40,21 @@ public static class SetLine
         foreach (var item in items)
         {
             if (FactTable.Find(item.Kind, detail) is { IsKeyed: false } fact)
-                return SetFact.Typed(house, item, fact, value, today: today);
+                return Typed(house, item, fact, value, today);
         }
         foreach (var item in items)
         {
             if (ByLabel(item.Kind, detail) is { } fact)
-                return SetFact.Typed(house, item, fact, value, today: today);
+                return Typed(house, item, fact, value, today);
         }
         return OfLeg(house, items, detail, value, today) ?? OneByOne(house, items, detail, value) ?? Unknown(items, detail);
     }
+
+    /// <summary>What the screens ask about before they take it is refused here: a script can't be asked.</summary>
+    private static Result<Draft> Typed(House house, Item item, Fact fact, string value, DateOnly? today) =>
+        SetFact.Typed(house, item, fact, value, today: today).Then<Draft>(draft =>
+            !string.IsNullOrWhiteSpace(value) && OrderGoesOut.Against(house, item, fact) is { } against
+                ? new Refusal($"{house.NameOf(item)}, {fact.Label}: {against} Put the size first.") : draft);
 
     /// <summary>A detail by the label that the screens show, with what it is of before it where a sheet shows both: <c>Unit: Note</c>.</summary>
     private static Fact? ByLabel(ItemKind kind, string detail) => FactTable.Of(kind).FirstOrDefault(f => !f.IsKeyed

@@ -5,6 +5,7 @@ using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Units;
+using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Decisions;
 
@@ -143,17 +144,46 @@ public readonly record struct PartChange(Fact Fact, string Was, string Becomes);
 /// <param name="After">What would be said then.</param>
 public sealed record PartEffect(ImmutableArray<Finding> Come, ImmutableArray<Finding> Reopen, ImmutableArray<Finding> Go, CheckReport Before, CheckReport After)
 {
-    /// <summary>Each finding that comes, opens again or goes: what becomes of it, what it is about and what it says.</summary>
+    /// <summary>
+    /// Each finding that comes, opens again or goes: what becomes of it, what it is about and what it says. One that goes because its check passes by values
+    /// that nobody checked, or waits then, is no pass: that is said.
+    /// </summary>
     public IEnumerable<(string Becomes, Finding Finding, string Said)> Told =>
     [
         .. Come.Select(f => ("Then found", f, Said(After, f))), .. Reopen.Select(f => ("Waived, and then open again", f, Said(After, f))),
-        .. Go.Select(f => ("Then no longer found", f, Said(Before, f))),
+        .. Go.Select(Gone),
     ];
+
+    private (string Becomes, Finding Finding, string Said) Gone(Finding finding)
+    {
+        var (said, values) = (Said(Before, finding), UncheckedBehindGoing(finding));
+        return values.Count > 0
+            ? (UncheckedValues.Marked("Then no longer found", true), finding,
+                $"{said} It passes only by {(values.Count == 1 ? "a value" : "values")} that nobody checked: {string.Join(", ", values)}.")
+            : WaitsFor(finding) is { } missing ? ("Then not checked", finding, $"{said} It waits for {missing.In(After.House)}.")
+            : ("Then no longer found", finding, said);
+    }
+
+    /// <summary>By which unchecked values of sheets a check passes that finds something now; none where it does so by none.</summary>
+    private IReadOnlyList<string> UncheckedBehindGoing(Finding finding) =>
+        [.. After.Unread.Where(u => u.Check.Id == finding.Check.Id && IsOf(u.Subject, finding)).SelectMany(u => u.Values).Distinct().Select(LabelOf)];
+
+    private string LabelOf(FieldRef value) =>
+        After.House.Find(value.Item) is { } part ? $"{FactTable.Find(part.Kind, value.Field)!.Label} of {After.House.NameOf(part)}" : value.Field;
+
+    private Sentence? WaitsFor(Finding finding) =>
+        After.Missing.FirstOrDefault(m => m.Check.Id == finding.Check.Id && IsOf(m.Subject, finding))?.NotChecked.Missing;
+
+    // A run is judged under the id of its unit.
+    private static bool IsOf(Item judged, Finding finding) => judged.Id == finding.Subject.Id || judged.Id == finding.Subject.Under;
 
     private static string Said(CheckReport report, Finding finding) => $"{report.House.NameOf(finding.Subject)}: {report.Said(finding)}";
 
     /// <summary>All of it as counts.</summary>
     public override string ToString() => $"{NumberText.Counted(Come.Length, "finding comes", "findings come")}, "
         + (Reopen.IsEmpty ? "" : $"{NumberText.Counted(Reopen.Length, "waived one opens again", "waived ones open again")}, ")
-        + $"{NumberText.Counted(Go.Length, "goes", "go")}.";
+        + $"{NumberText.Counted(Go.Length, "goes", "go")}{OnlyByUnchecked}.";
+
+    private string OnlyByUnchecked => Go.Count(f => UncheckedBehindGoing(f).Count > 0) is > 0 and var open
+        ? $", {NumberText.Plain(open)} only by values that nobody checked" : "";
 }

@@ -6,8 +6,8 @@ namespace TrimOut.Core.Facts;
 /// <summary>What the maker's sheet says about a kind of covering.</summary>
 public static class CoveringKindFacts
 {
-    /// <summary>What the sheet of a kind without a middle screw says of it: no length that can be measured.</summary>
-    public static readonly Length NoMiddleScrew = Length.FromMillimetres(-1);
+    /// <summary>What a sheet says of what its kind does not have, a middle screw or a center support: no length that can be measured.</summary>
+    public static readonly Length None = Length.FromMillimetres(-1);
 
     private static readonly Declare Of = new(ItemKind.CoveringKind);
 
@@ -30,10 +30,10 @@ public static class CoveringKindFacts
     public static readonly Fact<Length> EndBracketDown = Of.Opening("end-bracket-down", "Bracket down",
         "How far the end bracket reaches down from the head.", null, 0, 24);
     public static readonly Fact<Length> CentreBracket = Of.Opening("centre-bracket", "Center bracket", "Width of the center support.", null, 0, 24);
-    public static readonly Fact<Length> CentreFrom = Of.Opening("centre-from", "Center support from",
-        "Units this wide or wider need a center support.", null, 4, 360);
+    public static readonly Fact<Length> CentreFrom = Of.OpeningOrNone("centre-from", "Center support from",
+        "Units this wide or wider need a center support; none where no width needs one.", None, 4, 360);
     public static readonly Fact<Length> MiddleScrew = Of.OpeningOrNone("middle-screw", "Middle screw off center",
-        "How far to the right of the middle its middle screw goes; none where it has none.", NoMiddleScrew, 0, 48);
+        "How far to the right of the middle its middle screw goes; none where it has none.", None, 0, 48);
     public static readonly Fact<Length> GapBetween = Of.Opening("gap-between", "Gap between units",
         "The least between two units side by side in one opening.", null, 0, 6);
     public static readonly Fact<Length> GapMost = Of.Opening("gap-most", "Gap between units, at most",

@@ -26,6 +26,9 @@ public sealed class CoveringKind(House house, Item item) : KitSheet(house, item)
     /// <summary>A length on the sheet.</summary>
     public Length? this[Fact<Length> fact] => Item.Get(fact);
 
+    /// <summary>Whether its sheet says that it needs no center support at any width; no while nothing is said of it.</summary>
+    public bool NeedsNoCentreSupport => Item.Get(CoveringKindFacts.CentreFrom) == CoveringKindFacts.None;
+
     /// <summary>The voltage that its motor is made for.</summary>
     public Voltage? MotorVolts => Item.Get(CoveringKindFacts.MotorVolts);
 

@@ -185,12 +185,20 @@ public sealed class Unit : Subject
         _ => null,
     };
 
+    /// <summary>Whether its order went out: a day of it is written, or the maker's number for it.</summary>
+    public bool IsOrdered => Item.Latest(UnitFacts.OrderedOn)?.Stored is not null || Item.Evidence(UnitFacts.Acknowledgement) is not null;
+
+    /// <summary>What is not written of the size that is ordered: its width, its height, or both.</summary>
+    public IReadOnlyList<Fact<Length>> BlankOfOrderSize =>
+        [.. new[] { UnitFacts.OrderWidth, UnitFacts.OrderHeight }.Where(f => Item.Latest(f)?.Stored is null)];
+
     /// <summary>
     /// Whether it is wide enough for a centre support by its kind's sheet: the one answer for checks, steps, drawings and the list of parts. As wide as the
     /// limit is wide enough. Null while its width or the limit is not known, which is no "no"; outside an opening of less than the limit it stays open until
-    /// the overlap is known.
+    /// the overlap is known. No at any width where the sheet has none.
     /// </summary>
     public bool? NeedsCentreSupport => Kind?[CoveringKindFacts.CentreFrom] is not { } from ? null
+        : Kind.NeedsNoCentreSupport ? false
         : OwnWidth is { } width ? width >= from
         : PartWidth >= from ? true : null;
 

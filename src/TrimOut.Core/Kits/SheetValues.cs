@@ -21,13 +21,16 @@ public static class SheetValues
     /// <summary>The values of a sort of part, in the order in which sheets say them.</summary>
     public static ImmutableArray<Fact> Of(ItemKind kind) => ByKind[(int)kind];
 
-    /// <summary>The values of a part in that order, without those that it can't have: what rolls up has no stack, what stacks has no tube.</summary>
+    /// <summary>
+    /// The values of a part in that order, without those that it can't have: what rolls up has no stack, what stacks has no tube, and what never needs a
+    /// center support has none that is so wide.
+    /// </summary>
     public static IEnumerable<Fact> Of(Item part) => Of(part.Kind).Where(f => !(part.Get(CoveringKindFacts.RaisedForm) switch
     {
         RaisedForm.Roll => OnlyStacked,
         RaisedForm.Stack => OnlyRolled,
         _ => [],
-    }).Contains(f));
+    }).Contains(f) && (f != CoveringKindFacts.CentreBracket || part.Get(CoveringKindFacts.CentreFrom) != CoveringKindFacts.None));
 
     /// <summary>The values of a part that its sheet was not read for yet.</summary>
     public static IEnumerable<Fact> BlankIn(Item part) => Of(part).Where(f => part.Latest(f)?.Stored is null);

@@ -94,6 +94,7 @@ internal static class HangSheet
     /// <summary>Whether it has one by its sheet; where the sheet was not read for it, nobody is told that there is none.</summary>
     private static Inline CentreSupport(Unit unit) => unit.NeedsCentreSupport switch
     {
+        false when unit.Kind!.NeedsNoCentreSupport => Ours("no"),
         { } needs when unit.Window.SmallestWidth is null && unit.Item.Get(UnitFacts.OrderWidth) is null =>
             Ours(needs ? "yes, by the rough size" : "no, by the rough size"),
         { } needs => Ours(needs ? "yes" : "no"),

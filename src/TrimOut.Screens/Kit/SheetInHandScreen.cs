@@ -68,6 +68,10 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
         Selected = Paging.Move(Selected, 0, Values(context).Count),
     };
 
+    /// <summary>With the cursor on a value, wherever it stands now; where it was when that value is not here.</summary>
+    public SheetInHandScreen On(Fact fact, ScreenContext context) =>
+        Values(context).ToList().IndexOf(fact) is >= 0 and var at ? this with { Selected = at } : this;
+
     /// <summary>At the next value after the cursor that is blank or was not held; null when there is none behind it.</summary>
     public SheetInHandScreen? Next(ScreenContext context)
     {
@@ -137,13 +141,17 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
             area.Put(2, 1, "This part is no longer in the house. Esc goes back.", Tone.Strong);
             return;
         }
-        var (values, passed, split) = (Values(context), PassedBy(context), Math.Clamp(area.Width * 6 / 10, 46, 90));
+        // A value that is being typed may take away what a kind like that can't have: the rows stay until it is taken.
+        var stands = context.Saved ?? context;
+        var (values, passed, split) = (Values(stands), PassedBy(stands), Math.Clamp(area.Width * 6 / 10, 46, 90));
         foreach (var (y, at) in Paging.Rows(area.Part(0, 0, split, area.Height), values.Count, Selected, at => this with { Selected = at }))
         {
             var (fact, current) = (values[at], at == Selected);
-            var shown = fact.ShowOf(part, context.House);
+            // What is typed has no mark before it is taken: the one that stands is that of the value that is there.
+            var of = current ? Part(stands) ?? part : part;
+            var shown = fact.ShowOf(of, context.House);
             area.PutFit(1, y, Labels, fact.Label, current ? Tone.Selected : shown.Length == 0 ? Tone.Dim : Tone.Text);
-            area.Put(Labels + 2, y, shown.Length > 0 && IsOfSheet(part, fact) && Open(part, fact) ? "?" : " ", Tone.Caution);
+            area.Put(Labels + 2, y, shown.Length > 0 && IsOfSheet(of, fact) && Open(of, fact) ? "?" : " ", Tone.Caution);
             var cells = split - Labels - 5;
             if (current && typing?.Entry.InPlace == $"{part.Id}/{fact.Name}")
             {
@@ -173,22 +181,27 @@ internal sealed record SheetInHandScreen(string PartId, string Name, int Selecte
 
     private void DrawAbout(Area area, Item part, ScreenContext context)
     {
-        if (Current(context) is not { } fact)
+        var now = context.Saved ?? context;
+        if (Current(now) is not { } fact)
             return;
         var y = area.PutWrapped(0, 0, 4, fact.Help, Tone.Text);
-        var waiting = context.Report.MissingOf(part).Count(m => m.NotChecked.FillIn!.Field == fact.Name);
+        var waiting = Waiting(now, part, fact);
         if (waiting > 0)
             y = area.PutWrapped(0, y, 2, $"{NumberText.Plain(waiting)} check{(waiting == 1 ? " waits" : "s wait")} for it now.", Tone.Caution);
-        var unread = context.Report.UnreadOf(part).Count(u => u.Values.Contains(FieldRef.To(part, fact)));
+        var unread = now.Report.UnreadOf(part).Count(u => u.Values.Contains(FieldRef.To(part, fact)));
         if (unread > 0)
             y = area.PutWrapped(0, y, 2, $"{NumberText.Counted(unread, "check passes", "checks pass")} only by it, and nobody checked it.", Tone.Caution);
         var checks = ChecksByValue.Of(fact);
         y = area.PutWrapped(0, y, 8, checks.Count == 0 ? "No check reads it: papers and people do."
             : $"Read by: {string.Join("; ", checks.Select(c => c.Title))}.", Tone.Dim);
-        if (PassedBy(context) is { Count: > 0 } passed)
+        if (PassedBy(now) is { Count: > 0 } passed)
             y = area.PutWrapped(0, y + 1, 3, $"{NumberText.Plain(passed.Count)} passed by, the last: {passed[^1].Label}.", Tone.Caution);
-        area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), Left(context), Tone.Note);
+        area.PutWrapped(0, y + 1, Math.Max(1, area.Height - y - 1), context.Saved is null ? Left(context)
+            : $"Once Enter has taken it: {(waiting > 0 && Waiting(context, part, fact) == 0 ? "no check waits for it. " : "")}{Left(context)}", Tone.Note);
     }
+
+    private static int Waiting(ScreenContext context, Item part, Fact fact) =>
+        context.Report.MissingOf(part).Count(m => m.NotChecked.FillIn!.Field == fact.Name);
 }
 
 /// <summary>Keys of the sheet in hand.</summary>
@@ -242,6 +255,7 @@ internal static class SheetInHandKeys
             GoesOn = true,
             Accept = (text, now) => Take(s, now, fact, text),
             AcceptAndNext = (text, now) => Take(s, now, fact, text, goOn: ToNextRow),
+            Preview = (text, now) => s.Part(now) is { } there && Taken(now.House, there, fact, text) is { Ok: true } draft ? now.With(draft.Value) : now,
         });
     }
 
@@ -253,7 +267,7 @@ internal static class SheetInHandKeys
             return Transition.Say(s, "This part is no longer in the house.");
         // Whoever is on a value that was checked puts right what was typed: the row below may be next.
         var then = goOn ?? (SheetInHandScreen.IsOfSheet(part, fact) && !SheetInHandScreen.Open(part, fact) ? ToNextRow : (screen, now) => GoOn(screen, now));
-        Transition Then(IScreen screen, ScreenContext after) => then((SheetInHandScreen)screen, after);
+        Transition Then(IScreen screen, ScreenContext after) => then(((SheetInHandScreen)screen).On(fact, after), after);
         var shown = fact.ShowOf(part, context.House);
         if (text.Trim().Length == 0 && shown.Length == 0)
         {
@@ -265,16 +279,21 @@ internal static class SheetInHandKeys
         if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)
             return Transition.Type(s, which);
         if (text.Trim() != shown)
-            return Typed(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
+            return Taken(context.House, part, fact, text).Then<Transition>(d => new Transition(s, new Ask.Save(d, Then)));
         // Tab only passes by: to say that a value was checked is for Enter.
         return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
-            : new Transition(s, new Ask.Save(KitCheck.Toggle(context.House, part, fact), (screen, now) =>
-                GoOn((SheetInHandScreen)screen, now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
+            : new Transition(s, new Ask.Save(Taken(context.House, part, fact, text), (screen, now) =>
+                GoOn(((SheetInHandScreen)screen).On(fact, now), now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
     }
 
-    private static Core.Result<Core.History.Draft> Typed(House house, Item part, Fact fact, string text) => SheetInHandScreen.IsOfSheet(part, fact)
-        ? KitCheck.ReadOff(house, part, fact, text) : SetFact.Typed(house, part, fact, text);
+    /// <summary>What Enter saves of a text: a value that is read off the sheet is checked by that, also where it stands there already.</summary>
+    private static Core.Result<Core.History.Draft> Taken(House house, Item part, Fact fact, string text) =>
+        KitCheck.WaitFor(house, part, fact, text).Count > 0 ? new Core.Refusal("Which edition it is, is asked first.")
+        : !SheetInHandScreen.IsOfSheet(part, fact) ? SetFact.Typed(house, part, fact, text)
+        : text.Trim() != fact.ShowOf(part, house) ? KitCheck.ReadOff(house, part, fact, text)
+        : SheetMark.Holds(part, fact) ? new Core.Refusal($"{fact.Label} is checked already.")
+        : KitCheck.Toggle(house, part, fact);
 
     /// <summary>Tab goes to the next value, as on a sheet of details, whether it is there or not.</summary>
     private static Transition ToNextRow(SheetInHandScreen s, ScreenContext context) => s.Selected + 1 < s.Values(context).Count

@@ -168,7 +168,10 @@ internal sealed record SheetScreen(SheetOf Of, int Selected, string Title, IRead
         else if (context.House.FindRemote(item.Id) is { } remote)
             RemoteCard.Draw(area, remote, context);
         else if (FactTable.IsKit(item.Kind))
-            PartCard.Draw(area, item, context);
+        {
+            var y = context.Saved is null ? 0 : area.PutWrapped(0, 0, 1, "Once Enter has taken it:", Tone.Note);
+            PartCard.Draw(area.Rows(y, area.Height - y), item, context);
+        }
         else if (item.Kind == ItemKind.House)
             HouseCard.Draw(area, context);
     }

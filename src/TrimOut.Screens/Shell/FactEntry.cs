@@ -33,8 +33,7 @@ internal static class FactEntry
                 && item.Latest(fact.Field(key))?.Stored is null ? OfferWaits.For(unit, fact) : null,
             Doubt = ValueDoubts.Of(fact, item),
             Preview = (text, context) =>
-                text.Trim().Length > 0 && SetFact.Typed(context.House, item, fact, text, key, context.Today) is { Ok: true } draft
-                    ? context.With(draft.Value) : context,
+                text.Trim().Length > 0 && Draft(context, item, fact, text, key) is { Ok: true, Value: { } draft } ? context.With(draft) : context,
         };
     }
 

@@ -14,7 +14,7 @@ internal static class Marking
     public static Transition Mark(IScreen screen, ScreenContext context, Subject subject, Step step, Func<IScreen, ScreenContext, Transition> then)
     {
         var steps = context.Steps;
-        foreach (var fact in steps.EvidenceOf(step, subject))
+        foreach (var fact in Asked(subject, steps.EvidenceOf(step, subject)))
         {
             if (Progress.Holder(subject, fact) is not { } holder)
                 return Transition.Say(screen, $"{subject.Name} has no home run to note {fact.Label} for. Its power is not a panel.");
@@ -31,6 +31,10 @@ internal static class Marking
                 : new Refusal($"{subject.Name} is no longer in the house.")))
             : new Transition(screen, new Ask.Save(MarkStep.InOrder(subject, step, context.Report, steps), then));
     }
+
+    /// <summary>What is asked for, in turn: the size of an order before it is said that it went out.</summary>
+    private static IEnumerable<Fact> Asked(Subject subject, IEnumerable<Fact> evidence) => evidence.SelectMany(fact =>
+        subject is Unit unit && OrderGoesOut.IsSaidBy(fact) && unit.Item.Latest(fact)?.Stored is null ? [.. unit.BlankOfOrderSize, fact] : new[] { fact });
 
     /// <summary>Asks why something is marked against which something speaks; without a reason nothing is marked.</summary>
     public static Entry WhyAllTheSame(string what, string against, string offered, Func<string, ScreenContext, Result<Transition>> mark) =>

@@ -67,6 +67,9 @@ internal sealed class ScreenContext
 
     public House House { get; }
 
+    /// <summary>What is saved, where this shows a house as what is being typed would leave it; null for a house that stands as it is shown.</summary>
+    public ScreenContext? Saved { get; private init; }
+
     public HouseLog Log { get; }
 
     public CheckReport Report => _report.Value;
@@ -138,7 +141,7 @@ internal sealed class ScreenContext
     public ScreenContext With(Draft draft)
     {
         var house = HouseLog.Preview(House, draft, Now);
-        return new ScreenContext(this, house, Report.After(house));
+        return new ScreenContext(this, house, Report.After(house)) { Saved = Saved ?? this };
     }
 
     /// <summary>

@@ -20,6 +20,7 @@ internal static class ValueDoubts
     public static Func<string, ScreenContext, string?>? Of(Fact fact, Item item) =>
         fact == WindowFacts.Tag ? (text, context) => TagDoubt.Of(text, context.House)
         : fact == WindowFacts.NotCoveredBecause ? (text, _) => Reasons.Against(text)
+        : OrderGoesOut.IsSaidBy(fact) ? (text, context) => text.Trim().Length == 0 ? null : OrderGoesOut.Against(context.House, item, fact)
         : fact == PanelTypeFacts.InputCurrent ? (text, context) => DrawsTooMuch(text, context, item)
         : IsNameOfPart(fact) ? (text, _) => NameDoubt.Of(text, "a part")
         : null;

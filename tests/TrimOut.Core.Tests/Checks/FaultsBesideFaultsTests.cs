@@ -86,6 +86,8 @@ public partial class FaultsBesideFaultsTests
         ["panel-overloaded: *, *"] = "the largest load is told, and stands for all past the limit",
         ["parts-past-opening: *, diagonal-down"] = "too wide for the opening is too wide for what hangs plumb in it",
         ["parts-past-opening: *, diagonal-up"] = "too wide for the opening is too wide for what hangs plumb in it",
+        ["parts-past-opening: *, end-allowance"] = "too wide with the gap alone is too wide with the ends",
+        ["parts-past-opening: *, gap-between"] = "too wide without the gap is too wide with it",
         ["parts-past-opening: diagonal-down, width-middle"] = "what hangs plumb is the narrower of the two already",
         ["parts-past-opening: diagonal-up, width-middle"] = "what hangs plumb is the narrower of the two already",
         ["position-twice: position, position"] = "the place of one that has moved past the last is free for the other",

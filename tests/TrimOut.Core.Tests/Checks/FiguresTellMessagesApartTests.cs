@@ -110,7 +110,7 @@ public class FiguresTellMessagesApartTests
         OverlapPastCorner: left right
         OverlapShort: ordered
         PanelOverloaded: one
-        PartsPastOpening: known plumb
+        PartsPastOpening: gaps gaps-known gaps-plumb known plumb
         PassesDisagree: height width
         PastWhatIsMade: too-high too-high-already too-wide too-wide-already
         PlugInWithoutSocket: none too-far

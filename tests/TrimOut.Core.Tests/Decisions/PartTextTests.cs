@@ -101,6 +101,23 @@ public class PartTextTests
         Assert.Equal("0 findings come, 1 waived one opens again, 0 go.", effect.ToString());
     }
 
+    /// <summary>What goes by a value that nobody checked is no pass, and says by which; what was checked takes it away for good.</summary>
+    [Theory]
+    [InlineData("? ", "Then no longer found\u00A0?",
+        " It passes only by a value that nobody checked: Outputs of Invented supply.", ", 1 only by values that nobody checked.")]
+    [InlineData("", "Then no longer found", "", ".")]
+    public void AFindingThatGoesSaysWhetherItGoesByAValueThatNobodyChecked(string mark, string becomes, string besides, string counted)
+    {
+        var job = new TestJob().Add(ItemKind.Panel, "A").Window("W01").Say("W01", UnitFacts.Power, "panel").Say("W01", RunFacts.Panel, "A")
+            .Say("W01", RunFacts.Output, "12");
+        var file = PartText.Read("trimout-part: 1\nkind: panel-type\nname: Invented supply\nheld-by: Ash\nheld-on: 2026-03-02\n"
+            + $"{mark}outputs: 14\n").Value;
+        var effect = TakePart.Effect(job.Report, TakePart.Into(job.House, file).Value);
+        var gone = effect.Told.Single(t => t.Finding.Check.Id == "output-past-panel");
+        Assert.Equal((becomes, $"W01: {job.Report.Said(gone.Finding)}{besides}"), (gone.Becomes, gone.Said));
+        Assert.EndsWith($"1 goes{counted}", effect.ToString(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void TwoFilesOfOnePartBeginNoHouse() => Assert.Equal("Two files of the kit are one panel type, Panel. Move one of them elsewhere.",
         NewHouse.Begin("Twice", DisplayUnits.Inches,

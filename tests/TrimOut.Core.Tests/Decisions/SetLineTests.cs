@@ -99,6 +99,19 @@ public class SetLineTests
     public void WhatIsNotThereIsRefusedWithWhatIs(string line, string why) =>
         Assert.Contains(why, SetLine.Read(_job.House, line).Reason, StringComparison.Ordinal);
 
+    /// <summary>On the screens it is asked about; a script is told which size comes first.</summary>
+    [Theory]
+    [InlineData("ordered-on\t2026-03-02", "W01, Ordered on: W01 has no order height yet, and an order goes out with both. Put the size first.")]
+    [InlineData("Acknowledgement\tA-7", "W01, Acknowledgement: W01 has no order height yet, and an order goes out with both. Put the size first.")]
+    public void AnOrderIsNotSaidToHaveGoneOutBeforeItsSizeIsThere(string line, string why)
+    {
+        _job.Do(SetLine.Read(_job.House, "W01\torder-width\t36"));
+        Assert.Equal(why, SetLine.Read(_job.House, $"W01\t{line}").Reason);
+        _job.Do(SetLine.Read(_job.House, "W01\torder-height\t60"));
+        _job.Do(SetLine.Read(_job.House, $"W01\t{line}"));
+        Assert.True(SetLine.Read(_job.House, $"W01\t{line.Split('\t')[0]}\t").Ok);
+    }
+
     [Fact]
     public void ANameOfTwoSortsAsksWhich()
     {

@@ -48,6 +48,7 @@ public class UnknownFiguresTests
         Assert.Equal("no\u00A0?", Hung(job)[7]);
         Assert.Equal("ask the sheet", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, ""))[7]);
         Assert.Equal("yes\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "36"))[7]);
+        Assert.Equal("no\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "none").Say("W01", WindowFacts.WidthTop, ""))[7]);
     }
 
     [Fact]

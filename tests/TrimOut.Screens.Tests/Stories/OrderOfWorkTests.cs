@@ -1,4 +1,5 @@
 using Microsoft.Extensions.Time.Testing;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
 using TrimOut.Testing;
@@ -42,6 +43,46 @@ public class OrderOfWorkTests
         using var user = At(new TestJob().Window("W01"));
         user.Press("2", "]", "]", "x").Sees("\"Cable pulled, tails left\" (Rough-in)").Press("esc");
         Assert.Null(MarkOf(user, "W01", "cable-found"));
+    }
+
+    /// <summary>The day of an order says that a size went out: whoever marks it is asked for the size first.</summary>
+    [Fact]
+    public void AnOrderIsPlacedWithItsSizeOnly()
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "36");
+        using var user = At(job);
+        user.Press("2", "]", "]", "]", "]");
+        while (((Walk.WalkScreen)user.Shell.Screen).StepId != "sheet-frozen")
+            user.Press("down");
+        user.Press("space").Sees("W01: Order height").Type("60").Sees("The day the order was placed.").Type("2026-03-02");
+        Assert.Equal(("60\"", "2026-03-02"), (user.House.Units[0].Show(UnitFacts.OrderHeight), user.House.Units[0].Show(UnitFacts.OrderedOn)));
+    }
+
+    [Fact]
+    public void TheDayOfAnOrderWithoutASizeAsksOnceMoreAndIsAStopThen()
+    {
+        using var user = At(new TestJob().Window("W01").Say("W01", UnitFacts.OrderWidth, "36"), 140, 40);
+        user.Press("enter", "/").Write("Ordered on").Press("enter", "enter").Type("2026-03-02")
+            .Sees("W01 has no order height yet, and an order goes out with both.").Sees("Enter once more takes it");
+        Assert.Equal("", user.House.Units[0].Show(UnitFacts.OrderedOn));
+        user.Press("enter").Sees("It is ordered, and this is blank: order height.");
+    }
+
+    [Fact]
+    public void ManyOrdersOneOfThemWithoutAHeightAskForAReason()
+    {
+        var job = new TestJob();
+        foreach (var tag in (string[])["W01", "W02"])
+        {
+            job.Window(tag).Say(tag, UnitFacts.OrderWidth, "36").Say(tag, UnitFacts.OrderHeight, "60").Say(tag, UnitFacts.OrderedOn, "2026-03-02");
+            foreach (var step in (string[])["finish-chosen", "size-worked-out"])
+                job.Do(MarkStep.NotNeeded(job.Unit(tag), StepList.Find(step)!, "the owner orders these"));
+        }
+        job.Say("W02", UnitFacts.OrderHeight, "");
+        using var user = At(job, 140, 40);
+        user.Press("right", "right", "right", "right", "right", "V", "space").Sees("W02: STOP It").Sees("is ordered, and this is blank: order height.")
+            .Sees("Why all the same:");
+        Assert.Null(MarkOf(user, "W02", "sheet-frozen"));
     }
 
     [Fact]

@@ -35,6 +35,32 @@ public class SheetInHandTests
         Assert.Contains(CoveringKindFacts.LeastVolts, SheetValues.NotHeldIn(user.House.ItemsOf(ItemKind.CoveringKind).First()));
     }
 
+    /// <summary>Beside an open line stands what is saved, and what will be as such.</summary>
+    [Fact]
+    public void WhatWillBeOnceAValueIsTakenIsSaidAsWhatWillBe()
+    {
+        _job.SayOf("Roller", CoveringKindFacts.CentreFrom, "");
+        using var user = AtRoller(CoveringKindFacts.CentreFrom);
+        user.Press("enter").Sees("for it now.").DoesNotSee("Once Enter has taken it");
+        user.Write("none").Sees("for it now.").Sees("Once Enter has taken it: no check").DoesNotSee("only by it, and nobody checked it");
+        user.Press("enter").DoesNotSee("Once Enter has taken it: no check").Sees("How far to the right of the middle");
+        Assert.Equal(CoveringKindFacts.None, user.House.ItemsOf(ItemKind.CoveringKind).First().Get(CoveringKindFacts.CentreFrom));
+    }
+
+    /// <summary>A stop that a file takes away by a value that nobody checked is no pass: another value may be a stop again.</summary>
+    [Fact]
+    public void AStopThatGoesOnlyByAnUncheckedValueOfAFileSaysSo()
+    {
+        _job.Window("W02", kind: "Roller").Say("W02", WindowFacts.Mount, "inside").Say("W02", WindowFacts.RoughWidth, "200")
+            .Say("W02", WindowFacts.RoughHeight, "60");
+        var part = PartSheet.Of(_job.House, _job.House.ItemsOf(ItemKind.CoveringKind).First());
+        var wider = CoveringKindFacts.Widest.ReadTyped("240", _job.House).Value;
+        _desk.Kept.Add(part with { Values = [.. part.Values.Select(v => v.Fact == CoveringKindFacts.Widest ? v with { Stored = wider } : v)] });
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "O").Sees("only by values that nobody checked").Sees("Then no longer found\u00A0?: STOP W02: It is to be")
+            .Sees("It passes only by").Sees("nobody checked:").Sees("Widest of Roller");
+    }
+
     [Fact]
     public void DownPassesAValueAndMarksNothing()
     {

@@ -22,6 +22,8 @@ public class EveryMessageTests
         ["ValuesDisagree: Differ, Or"] = Copies,
         ["TagTwice: NoRoom, OneOther, SeveralOthers"] = Copies,
         ["ChangedSinceOrder: CallToday"] = "what the samples change after an acknowledgement they change once its box is there",
+        ["OrderedWithoutSize: Without"] = "of each unit on order the samples have its size",
+        ["PartsPastOpening: WithGapsPast, WithGapsPastKnown, WithGapsPastPlumb"] = "in the samples the parts leave their gap, or are too wide without one",
         ["OrderTooLate: OrderedAfter"] = "of each unit on order the samples have the box, or the day on which it is expected",
         ["BoxLate: NoTimeToFit"] = "no sample says how many days fitting takes",
         ["LongitudeOffZone: OtherSign"] = "only canal house has its place typed, and so near to Greenwich the sign does not tell",

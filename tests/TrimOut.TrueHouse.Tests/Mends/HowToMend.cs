@@ -100,6 +100,7 @@ public static class HowToMend
         ["parts-past-opening"] = m => Narrower(m, UnitFacts.PartWidth),
         ["order-past-opening"] = m => m.Lengths.Count > 0 && m.Write(m.Unit.Key, UnitFacts.OrderWidth, m.Lengths[0]),
         ["order-off-measures"] = TakeOffered,
+        ["ordered-without-size"] = TakeOffered,
         ["plumb-width-short"] = m => m.Said.Mend.StartsWith("Order ", StringComparison.Ordinal) && m.Write(m.Unit.Key, UnitFacts.OrderWidth, m.Lengths[0]),
         ["gap-between-units-too-small"] = SizesOfTheParts,
         ["roll-past-head-cover"] = m => m.Write(m.Unit.Cover.Name, HeadCoverFacts.RoomInside,

@@ -24,6 +24,8 @@ public sealed class CentreSupportLeftOut : UnitCheck
     {
         if (subject.Kind?[CoveringKindFacts.CentreFrom] is not { } from)
             return NotChecked.Of(subject.Kind, CoveringKindFacts.CentreFrom, subject, UnitFacts.Kind);
+        if (subject.Kind.NeedsNoCentreSupport)
+            return new Outcome.DoesNotApply();
         if (subject.OwnWidth is not { } width)
             return NotChecked.Of(subject.Window, subject.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide);
         var step = StepList.Find("centre-support-clear")!;

@@ -20,7 +20,7 @@ internal static class MiddleScrew
         var planned = kind[CoveringKindFacts.MiddleScrew];
         if (measured is null && planned is null && kind.Item.Latest(Companion.Asked(CoveringKindFacts.MiddleScrew.Name))?.Stored is not null)
             return (null, NotChecked.Of(kind, CoveringKindFacts.MiddleScrew));
-        if (measured is null && (planned is null || planned == CoveringKindFacts.NoMiddleScrew))
+        if (measured is null && (planned is null || planned == CoveringKindFacts.None))
             return default;
         return measured is not null ? (measured, null)
             : unit.OwnWidth is { } width ? (width / 2 + planned!.Value, null)

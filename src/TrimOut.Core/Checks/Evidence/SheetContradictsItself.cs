@@ -47,6 +47,9 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
         foreach (var (less, more, isMore) in Rules.Where(r => r.Less.Subject == subject.Item.Kind))
         {
             var (first, second) = (subject.Item.Latest(less)?.Value, subject.Item.Latest(more)?.Value);
+            // What a kind does not have is no more than anything.
+            if (first is Length none && none == CoveringKindFacts.None)
+                continue;
             if (first is not null && second is not null)
             {
                 compared = true;

@@ -26,7 +26,7 @@ public sealed class SheetValueUnusual() : Check<AnyItem>(Subjects.Parts)
     public override Outcome Judge(AnyItem subject)
     {
         var known = UsualValues.All.Where(u => u.Fact.Subject == subject.Item.Kind).Select(u => (Usual: u, subject.Item.Latest(u.Fact)?.Value))
-            .Where(k => k.Value is not null && !k.Value.Equals(CoveringKindFacts.NoMiddleScrew)).ToImmutableArray();
+            .Where(k => k.Value is not null && !k.Value.Equals(CoveringKindFacts.None)).ToImmutableArray();
         var off = known.Where(k => !k.Usual.Holds(k.Value!)).ToImmutableArray();
         if (off.IsEmpty)
             return known.IsEmpty ? new Outcome.DoesNotApply() : new Outcome.Fine();

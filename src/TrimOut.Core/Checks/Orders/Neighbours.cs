@@ -55,6 +55,24 @@ internal readonly record struct Neighbours(Length Room, IReadOnlyList<Length> Wi
             ? (null, NotChecked.Of(silent.Kind, fact, silent, UnitFacts.Kind))
             : (SideBySide.ForAllGaps([.. window.Units.Select(u => u.Kind![fact]!.Value)]), null);
 
+    /// <summary>
+    /// What units side by side take besides themselves by their sheets: the gaps between them and both ends. A sheet that says nothing counts for nothing,
+    /// and is named.
+    /// </summary>
+    public static (Length AtLeast, Outcome.NotChecked? Silent) BesideThem(Window window)
+    {
+        Outcome.NotChecked? silent = null;
+        Length Said(Unit unit, Fact<Length> fact)
+        {
+            if (unit.Kind?[fact] is { } said)
+                return said;
+            silent ??= NotChecked.Of(unit.Kind, fact, unit, UnitFacts.Kind);
+            return Length.Zero;
+        }
+        var gaps = SideBySide.ForAllGaps([.. window.Units.Select(u => Said(u, CoveringKindFacts.GapBetween))]);
+        return (gaps + Said(window.Units[0], CoveringKindFacts.EndAllowance) + Said(window.Units[^1], CoveringKindFacts.EndAllowance), silent);
+    }
+
     /// <summary>Its figures for whoever asks.</summary>
     public Working Working(Window window, string formula, string asked, Length sum)
     {

@@ -30,6 +30,8 @@ public sealed class EntryUnderCentreSupport : UnitCheck
         var kind = subject.Kind;
         if (kind?[CoveringKindFacts.CentreFrom] is null)
             return NotChecked.Of(kind, CoveringKindFacts.CentreFrom, subject, UnitFacts.Kind);
+        if (kind.NeedsNoCentreSupport)
+            return new Outcome.DoesNotApply();
         if (subject.PartWidth is not { } width)
             return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
         if (subject.NeedsCentreSupport != true)

@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Clearance;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
@@ -41,6 +42,16 @@ public class CentreSupportLeftOutTests
     [Fact]
     public void AnUnknownWidthOfTheSheetIsNotAPass() =>
         Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "").Lacks(Check, "W01", "center support from of Roller in the kit");
+
+    [Fact]
+    public void AKindThatNeverNeedsOneIsNotAskedAtAnyWidth()
+    {
+        var job = Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "none").Mark("W01", "spliced");
+        Assert.IsType<Outcome.DoesNotApply>(job.Judge(Check, "W01"));
+        Assert.Equal("none", job.Unit("W01").Kind!.Show(CoveringKindFacts.CentreFrom));
+        Assert.False(job.Unit("W01").NeedsCentreSupport);
+        Assert.IsType<Outcome.DoesNotApply>(job.Forget("W01", UnitFacts.OrderWidth).Say("W01", WindowFacts.Mount, "outside").Judge(Check, "W01"));
+    }
 
     private static TestJob Wide() => Jobs.Ordered().SayOf("Roller", CoveringKindFacts.CentreFrom, "36");
 

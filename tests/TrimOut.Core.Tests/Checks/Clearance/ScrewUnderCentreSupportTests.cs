@@ -100,6 +100,10 @@ public class ScrewUnderCentreSupportTests
         Assert.Equal($"Set it clear of the brackets, such as {told}\" from the left.", Screw(screw).Say("W01", WindowFacts.RoughWidth, opening)
             .Say("W01", UnitFacts.OrderWidth, ordered).Say("W01", UnitFacts.EntryFromJamb, entry).Fault(Check, "W01").Mend);
 
+    [Fact]
+    public void UnderAKindThatNeverNeedsASupportOnlyTheEndBracketsCount() => Screw("30").SayOf("Wood blind", CoveringKindFacts.CentreFrom, "none")
+        .SayOf("Wood blind", CoveringKindFacts.CentreBracket, "").Fine(Check, "W01");
+
     [Theory]
     [InlineData("60", "29\" to 31\"")]
     [InlineData("59", "none")]

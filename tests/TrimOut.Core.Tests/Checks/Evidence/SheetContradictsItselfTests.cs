@@ -58,6 +58,10 @@ public class SheetContradictsItselfTests
         new TestJob().SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.4").FaultOf(Check, "Roller").Message);
 
     [Fact]
+    public void ASupportThatIsNeverNeededIsNoMoreThanTheWidestAndDoesNotWaitForIt() => Assert.IsType<Outcome.Fine>(
+        new TestJob().SayOf("Roller", CoveringKindFacts.CentreFrom, "none").SayOf("Roller", CoveringKindFacts.Widest, "").Of(Check, "Roller"));
+
+    [Fact]
     public void OneLineWithoutTheOtherIsNotAPass() =>
         Assert.Equal("motor volts", new TestJob().SayOf("Roller", CoveringKindFacts.MotorVolts, "").MissingOf(Check, "Roller"));
 

@@ -48,9 +48,11 @@ public class SheetValueUnusualTests
         Assert.Equal("2 values are far from usual: bracket setback, hold to pair.", found.Message);
     }
 
-    [Fact]
-    public void NoMiddleScrewIsNothingUnusual() =>
-        Assert.IsType<Outcome.Fine>(new TestJob().SayOf("Roller", CoveringKindFacts.MiddleScrew, "none").Of(Check, "Roller"));
+    [Theory]
+    [InlineData("middle-screw")]
+    [InlineData("centre-from")]
+    public void WhatAKindDoesNotHaveIsNothingUnusual(string fact) =>
+        Assert.IsType<Outcome.Fine>(new TestJob().SayOf("Roller", FactTable.Find(ItemKind.CoveringKind, fact)!, "none").Of(Check, "Roller"));
 
     [Fact]
     public void APartOfBlanksIsNotJudged() => Assert.DoesNotContain(Check.Run(Decisions.BlankHouse.With().House), r => r.Subject.Kind == ItemKind.HubType);

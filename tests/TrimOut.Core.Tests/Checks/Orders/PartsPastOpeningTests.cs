@@ -16,8 +16,63 @@ public class PartsPastOpeningTests
 
     public static Example Passes => new(() => Parts("18", "18"), j => j.Say("W01B", UnitFacts.PartWidth, "17 3/4\""));
 
+    // 36 in, the generic gap of 1/8 in and no end allowance (common practice, no published source): 35 7/8 in for both.
     [Fact]
-    public void PartsThatFillTheOpeningAreFine() => Assert.IsType<Outcome.Fine>(Parts("18", "18").Of(Check, "W01"));
+    public void PartsThatFillTheOpeningWithTheGapBetweenThemAreFine() => Assert.IsType<Outcome.Fine>(Parts("18", "17 7/8").Of(Check, "W01"));
+
+    [Fact]
+    public void ASixtyFourthLessThanTheGapIsAStopAsSoonAsThePartsAreThere()
+    {
+        Parts("18", "17 57/64").FaultOf(Check, "W01");
+        Assert.Equal("The parts make 35 15/16\" together, and 36 1/16\" with what the sheets ask for between them and at the ends; "
+            + "the opening is 36\" at its narrowest.", Parts("18", "17 15/16").FaultOf(Check, "W01").Message);
+        Assert.Equal((Severity.Stop, Core.Phases.Phase.Measure), (Check.Info.Severity, Check.Info.Phase));
+    }
+
+    // 36 in and 35 in fill 71 in, and no gap is left: rough as well as finished.
+    [Fact]
+    public void PartsThatFillTheOpeningLeaveNoGapRoughOrMeasured()
+    {
+        var job = Rough("36", "35").Say("W01", WindowFacts.RoughWidth, "71");
+        Assert.Equal("The parts that are known make 71\" together, and 71 1/8\" with what the sheets ask for between them and at the ends; "
+            + "the opening is 71\" wide at the most.", job.FaultOf(Check, "W01").Message);
+        foreach (var fact in (Fact[])[WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom])
+            job.Say("W01", fact, "71");
+        var found = job.FaultOf(Check, "W01");
+        Assert.Equal("The parts make 71\" together, and 71 1/8\" with what the sheets ask for between them and at the ends; "
+            + "the opening is 71\" at its narrowest.", found.Message);
+        Assert.Equal("Take 1/8\" or more off the parts.", found.Mend);
+        Assert.IsType<Outcome.Fine>(job.Say("W01B", UnitFacts.PartWidth, "34 7/8").Of(Check, "W01"));
+    }
+
+    [Fact]
+    public void EndsThatStayClearOfTheJambsTakeTheirPart()
+    {
+        var job = Parts("18", "17 1/2").SayOf("Roller", CoveringKindFacts.EndAllowance, "3/16");
+        Assert.IsType<Outcome.Fine>(job.Of(Check, "W01"));
+        Assert.IsType<Outcome.Found>(job.SayOf("Roller", CoveringKindFacts.EndAllowance, "13/64").Of(Check, "W01"));
+    }
+
+    [Theory]
+    [InlineData("gap-between", "gap between units of Roller in the kit")]
+    [InlineData("end-allowance", "end allowance of Roller in the kit")]
+    public void ASheetThatSaysNothingOfTheGapIsNotAPassAndHidesNothing(string blank, string missing)
+    {
+        var job = Parts("18", "17 3/4").SayOf("Roller", FactTable.Find(Core.Houses.ItemKind.CoveringKind, blank)!, "");
+        Assert.Equal(missing, job.MissingOf(Check, "W01"));
+        job.Say("W01B", UnitFacts.PartWidth, "18 1/64").FaultOf(Check, "W01");
+    }
+
+    /// <summary>What is ordered is held to the gap by its own rule, and is no second stop here.</summary>
+    [Fact]
+    public void OnceAllAreOrderedTheGapIsThatOfTheOrders()
+    {
+        var job = Parts("18", "18");
+        job.FaultOf(Check, "W01");
+        Assert.IsType<Outcome.Fine>(job.Say("W01A", UnitFacts.OrderWidth, "17 7/8").Of(Check, "W01"));
+        Assert.IsType<Outcome.Fine>(job.Say("W01A", UnitFacts.OrderWidth, "18").Say("W01B", UnitFacts.OrderWidth, "18").Of(Check, "W01"));
+        job.FaultOf(new GapBetweenUnitsTooSmall(), "W01");
+    }
 
     [Fact]
     public void ALittleMoreIsAStop() =>
@@ -31,6 +86,9 @@ public class PartsPastOpeningTests
         job.Of(Check, "W01");
         job.Say("W01", WindowFacts.DiagonalDown, "70 5/16").Say("W01", WindowFacts.DiagonalUp, "69 11/16");
         Assert.Matches("^The parts make 35 3/4\" together; 35 [0-9/]+\" hang plumb in the opening.$", job.FaultOf(Check, "W01").Message);
+        Assert.Equal("The parts make 35 3/8\" together, and 35 1/2\" with what the sheets ask for between them and at the ends; "
+            + "35 3/8\" hang plumb in the opening.",
+            job.Say("W01A", UnitFacts.PartWidth, "17 1/2").FaultOf(Check, "W01").Message);
         Assert.IsType<Outcome.Fine>(job.Say("W01A", UnitFacts.PartWidth, "17 1/4").Of(Check, "W01"));
     }
 
@@ -42,7 +100,7 @@ public class PartsPastOpeningTests
     [Fact]
     public void AtFramingTheRoughWidthIsTheMostThatThePartsMayMake()
     {
-        var job = Rough("30", "6");
+        var job = Rough("30", "6").SayOf("Roller", CoveringKindFacts.GapBetween, "0");
         Assert.Equal("width, top", job.MissingOf(Check, "W01"));
         var found = job.Say("W01B", UnitFacts.PartWidth, "6 1/64").FaultOf(Check, "W01");
         Assert.Equal("The parts that are known make 36 1/64\" together; the opening is 36\" wide at the most.", found.Message);
@@ -56,7 +114,7 @@ public class PartsPastOpeningTests
     [Fact]
     public void AWidthThatIsMeasuredCountsBeforeTheOthersAre()
     {
-        var job = Rough("20", "15 1/2");
+        var job = Rough("20", "15 3/8");
         job.Say("W01", WindowFacts.WidthMiddle, "35 1/2");
         Assert.Equal("width, top", job.MissingOf(Check, "W01"));
         job.Say("W01", WindowFacts.WidthMiddle, "35 31/64").FaultOf(Check, "W01");
@@ -95,7 +153,8 @@ public class PartsPastOpeningTests
     }
 
     [Fact]
-    public void TheWorkingTellsEachPart() => Assert.Equal("W01A 18\", W01B 18 1/4\", sum 36 1/4\", opening 36\"",
+    public void TheWorkingTellsEachPart() => Assert.Equal(
+        "W01A 18\", W01B 18 1/4\", sum 36 1/4\", gaps and ends 1/8\", opening 36\"",
         string.Join(", ", Parts("18", "18 1/4").FaultOf(Check, "W01").Working!.Inputs.Select(i => $"{i.Name} {i.Value}")));
 
     // 36 in were measured: one part alone that is wider is one too much, whatever the other one is.

@@ -85,6 +85,15 @@ public class EntryUnderCentreSupportTests
     }
 
     [Fact]
+    public void AKindThatNeverNeedsASupportAsksNothing()
+    {
+        var job = Wide().SayOf("Roller", CoveringKindFacts.CentreFrom, "none").SayOf("Roller", CoveringKindFacts.CentreBracket, "");
+        job.Silent(Check, "W01");
+        job.Forget("W01", WindowFacts.RoughWidth).Silent(Check, "W01");
+        Assert.DoesNotContain(CoveringKindFacts.CentreBracket, Core.Kits.SheetValues.BlankIn(job.Unit("W01").Kind!.Item));
+    }
+
+    [Fact]
     public void FromTheRightTheFiguresCountFromTheRight() =>
         Assert.Equal("The cable leaves the wall 54 1/2\" from the jamb; the center support takes 53 1/4\" to 54 3/4\".",
             Wide().Say("W01", UnitFacts.EntrySide, "right").Say("W01", UnitFacts.EntryFromJamb, "54 1/2").Fault(Check, "W01").Message);

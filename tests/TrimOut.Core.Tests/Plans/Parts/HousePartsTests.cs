@@ -38,6 +38,10 @@ public class HousePartsTests
     public void ASheetThatSaysNothingIsNoCount() =>
         Assert.Null(Line(new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.CentreFrom, ""), "Roller: center support").Count);
 
+    [Fact]
+    public void AKindThatNeverNeedsASupportHasNoLineOfThem() => Assert.DoesNotContain(
+        HouseParts.Of(new TestJob().Window("W01").SayOf("Roller", CoveringKindFacts.CentreFrom, "none").House), l => l.Name == "center support");
+
     // 60 ft of legs and a tenth more, 3 ft and 6 ft of tails: 75 ft a run.
     [Fact]
     public void CableIsCountedFromWhatTheRunsTakeOffTheirBoxes()
