@@ -11,7 +11,7 @@ internal sealed class FirmBoard : IFirmBoard
 {
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(2);
 
-    private readonly ManualResetEventSlim _over = new();
+    private readonly TaskCompletionSource _over = new();
     private volatile FirmRow[] _rows;
     private volatile IReadOnlyList<FirmRow> _once;
 
@@ -21,10 +21,10 @@ internal sealed class FirmBoard : IFirmBoard
     public IReadOnlyList<FirmRow> Rows => _once;
 
     /// <inheritdoc/>
-    public int Left => _over.IsSet ? 0 : _rows.Count(r => r.Stale);
+    public int Left => _over.Task.IsCompleted ? 0 : _rows.Count(r => r.Stale);
 
     /// <inheritdoc/>
-    public bool IsWatched => !_over.IsSet && _rows.Length > 0;
+    public bool IsWatched => !_over.Task.IsCompleted && _rows.Length > 0;
 
     /// <summary>Shows these houses, begins to make anew what is stale, and looks every other second whether one was changed.</summary>
     public static FirmBoard Of(IReadOnlyList<string> paths)
@@ -36,14 +36,14 @@ internal sealed class FirmBoard : IFirmBoard
     }
 
     /// <inheritdoc/>
-    public void Stop() => _over.Set();
+    public void Stop() => _over.TrySetResult();
 
     private void Watch()
     {
         var stamps = new string?[_rows.Length];
         do
         {
-            for (var at = 0; at < _rows.Length && !_over.IsSet; at++)
+            for (var at = 0; at < _rows.Length && !_over.Task.IsCompleted; at++)
             {
                 var stamp = Stamp(_rows[at].Path);
                 // The first look is at what is kept; from then on at what was seen the beat before.
@@ -51,13 +51,13 @@ internal sealed class FirmBoard : IFirmBoard
                     Show(at, _rows[at] with { Stale = true });
                 stamps[at] = stamp ?? stamps[at];
             }
-            for (var at = 0; at < _rows.Length && !_over.IsSet; at++)
+            for (var at = 0; at < _rows.Length && !_over.Task.IsCompleted; at++)
             {
                 if (_rows[at].Stale)
                     Show(at, MadeAnew(_rows[at]));
             }
         }
-        while (!_over.Wait(Beat));
+        while (!_over.Task.Wait(Beat));
     }
 
     private static FirmRow MadeAnew(FirmRow row)
