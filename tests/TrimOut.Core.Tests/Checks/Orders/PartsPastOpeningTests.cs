@@ -86,9 +86,9 @@ public class PartsPastOpeningTests
         job.Of(Check, "W01");
         job.Say("W01", WindowFacts.DiagonalDown, "70 5/16").Say("W01", WindowFacts.DiagonalUp, "69 11/16");
         Assert.Matches("^The parts make 35 3/4\" together; 35 [0-9/]+\" hang plumb in the opening.$", job.FaultOf(Check, "W01").Message);
-        Assert.Equal("The parts make 35 3/8\" together, and 35 1/2\" with what the sheets ask for between them and at the ends; "
+        Assert.Equal("The parts make 35 5/16\" together, and 35 7/16\" with what the sheets ask for between them and at the ends; "
             + "35 3/8\" hang plumb in the opening.",
-            job.Say("W01A", UnitFacts.PartWidth, "17 1/2").FaultOf(Check, "W01").Message);
+            job.Say("W01A", UnitFacts.PartWidth, "17 7/16").FaultOf(Check, "W01").Message);
         Assert.IsType<Outcome.Fine>(job.Say("W01A", UnitFacts.PartWidth, "17 1/4").Of(Check, "W01"));
     }
 
