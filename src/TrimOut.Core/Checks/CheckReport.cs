@@ -33,8 +33,8 @@ public sealed class CheckReport
         (_index, _waived) = (index, waived);
         var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
         var others = before is null ? [] : house.State.Items.OtherThanIn(before.House.State.Items).Select(o => o.After.Place).ToArray();
-        _bySheet = [.. sheets.Select((sheet, at) => before?._bySheet[at] is { } were && were.AreStill(sheet, house, others) ? were
-            : SheetFindings.Of(sheet, house, waivers, waived))];
+        _bySheet = [.. sheets.Select((sheet, at) => before?._bySheet[at] is not { } were ? SheetFindings.Of(sheet, house, waivers, waived, null, [])
+            : were.AreStill(sheet, house, others) ? were : SheetFindings.Of(sheet, house, waivers, waived, were, others))];
         Findings = ImmutableCollectionsMarshal.AsImmutableArray(SheetFindings.InOrder(_bySheet));
         waived.Settle();
         _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing)
