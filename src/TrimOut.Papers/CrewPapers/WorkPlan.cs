@@ -35,7 +35,7 @@ internal static class WorkPlan
         if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)
             to.Say($"Of no phase, so that nothing is asked for before them: {without.Select(v => v.Show(VisitFacts.What)).JoinOrDash()}.");
         foreach (var (visit, says) in Planned(data.House).SelectMany(v => VisitDoubt.Of(v).Select(d => (v, d))))
-            to.Say(Strong(NameOf(data.House, visit.Item)) + Ours($"({visit.Show(VisitFacts.On)}):") + Said(says, data.House));
+            to.Say(Join(": ", [NameOf(data.House, visit.Item), Said(says, data.House)]));
         if (TwoAtOnce.Of(data.House).ToList() is { Count: > 0 } twice)
             to.Say($"At two visits at the same time: {twice.Select(Twice).JoinOrDash()}.");
         var open = VisitPlan.Open(data.House);
