@@ -1,4 +1,5 @@
 using System.Globalization;
+using System.Text.RegularExpressions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -7,7 +8,7 @@ using TrimOut.Core.Units;
 namespace TrimOut.Core.Decisions;
 
 /// <summary>One line that adds a contact, and one that adds a visit.</summary>
-public static class QuickPeople
+public static partial class QuickPeople
 {
     /// <summary>Stands before who is expected.</summary>
     public const char BeforeWho = '@';
@@ -104,6 +105,8 @@ public static class QuickPeople
         var fit = house.Contacts.Where(c => SameName.Comparer.Equals(c.Name, name)).ToList();
         if (fit.Count == 0)
             fit = [.. house.Contacts.Where(c => c.Name.StartsWith(name, StringComparison.OrdinalIgnoreCase))];
+        if (fit.Count == 0 && IsTime(house, name))
+            return new Refusal($"\"{name}\" is no name: write from when until when before what is done, such as 8:00-14:00 Hang upstairs @Ash.");
         return fit is [var one] ? draft.Put(Id(draft), VisitFacts.Expects, YesNo.Yes, one.Id)
             : fit.Count > 1 ? new Refusal($"\"{name}\" fits more than one: {string.Join(", ", fit.Select(c => c.Name))}.")
             : addUnknown ? Newcomer(house, draft, name)
@@ -111,6 +114,13 @@ public static class QuickPeople
                 ? $"There are: {string.Join(", ", house.Contacts.Select(c => c.Name).Take(8))}."
                 : "Add who is expected first, with the telephone number."));
     }
+
+    /// <summary>Whether it says an hour or how long it lasts, or has no letter: <c>8:00</c>, <c>6 h</c>, <c>Bo from 8:00</c>.</summary>
+    private static bool IsTime(House house, string name) => !name.Any(char.IsLetter) || Lasting().IsMatch(name)
+        || name.Split([' ', '-', '–'], StringSplitOptions.RemoveEmptyEntries).Any(w => char.IsAsciiDigit(w[0]) && VisitFacts.From.ReadTyped(w, house).Ok);
+
+    [GeneratedRegex(@"(^|\s)\d+([.,]\d+)?\s*(h|hrs?|hours?|min|minutes?)(\s|$)", RegexOptions.IgnoreCase | RegexOptions.CultureInvariant)]
+    private static partial Regex Lasting();
 
     private static Result<Draft> Newcomer(House house, Draft draft, string name) => ContactFacts.Name.ReadTyped(name, house).Then<Draft>(stored =>
         (draft with { What = $"{draft.What}; new contact {stored}" }).New(ItemKind.Contact, House.RootId, out var contact)

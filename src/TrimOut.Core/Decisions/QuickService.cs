@@ -32,8 +32,10 @@ public static class QuickService
         var (head, who) = at > 0 ? (parts[0][..at].Trim(), parts[0][(at + 1)..].Trim()) : (parts[0], "");
         if (KindIn(head) is not var (before, kind, after))
             return new Refusal($"Say what was done: {ServiceFacts.Kind.Hint}.");
-        return DayOf(house, after, today).Then(day => About(house, before).Then(about =>
-            Said(house, new ServiceSaid(kind, day), who, parts[1..]).Then(said => RecordService.Of(house, about, said))));
+        return DayOf(house, after, today)
+            .Then<DateOnly>(day => RecordService.RefuseDay(house, day, today) is { } early ? early : day)
+            .Then(day => About(house, before).Then(about =>
+                Said(house, new ServiceSaid(kind, day), who, parts[1..]).Then(said => RecordService.Of(house, about, said))));
     }
 
     /// <summary>What a line calls something: its name, or its sort and its name where the name alone means something else too.</summary>

@@ -47,6 +47,13 @@ public static class SetFact
         if (fact == VisitFacts.On && item.Get(VisitFacts.State) == VisitState.Done && today is { } now
             && fact.DecodeAny(stored) is { Ok: true, Value: DateOnly on } && on > now)
             return new Refusal($"{house.NameOf(item)} took place, and that day is still to come. Say first that it is planned again.");
+        if (fact == VisitFacts.Worked && item.Get(VisitFacts.On) is { } planned && planned > today)
+        {
+            return new Refusal($"{house.NameOf(item)} is on {VisitFacts.On.Show(planned, house)}, which is still to come: nobody can have worked on it. "
+                + "Type the day on which it took place first.");
+        }
+        if (fact == ServiceFacts.On && fact.DecodeAny(stored) is { Ok: true, Value: DateOnly done } && RecordService.RefuseDay(house, done, today) is { } ahead)
+            return ahead;
         if (fact == WindowFacts.Tag && Tags.Refuse(house, stored, item.Id) is { } duplicate)
             return duplicate;
         return fact == RoomFacts.Name && RoomNames.Refuse(house, stored, item.Get(RoomFacts.Floor), item.Id) is { } named ? named

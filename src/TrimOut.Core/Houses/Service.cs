@@ -18,15 +18,26 @@ public sealed class Service(House house, Item item) : Subject(house, item)
     /// <summary>The number of its warranty claim; null where there is none.</summary>
     public string? Claim => Item.Evidence(ServiceFacts.Claim);
 
-    /// <summary>Whether a claim was made and nobody wrote what became of it.</summary>
-    public bool ClaimIsOpen => Claim is not null && Item.Get(ServiceFacts.Outcome) is null;
+    /// <summary>
+    /// The record that says what became of its claim: itself, else the last one that says it of the claim of that number; null while that is open.
+    /// </summary>
+    public Service? SettledBy => Item.Get(ServiceFacts.Outcome) is not null ? this : Claim is not { } claim ? null
+        : House.Services.LastOrDefault(s => Same(s.Claim, claim) && s.Item.Get(ServiceFacts.Outcome) is not null);
 
-    /// <summary>Whether it says that something failed, and no record of that day or later says that it was replaced or repaired.</summary>
+    /// <summary>What became of its claim; null while that is open, and where none was made.</summary>
+    public ClaimOutcome? Outcome => SettledBy?.Item.Get(ServiceFacts.Outcome);
+
+    /// <summary>Whether a claim was made and nobody wrote what became of it.</summary>
+    public bool ClaimIsOpen => Claim is not null && Outcome is null;
+
+    /// <summary>
+    /// Whether it says that something failed, and no record of a later day, or written after it for the same day, says that it was replaced or repaired.
+    /// </summary>
     public bool IsOpenFailure => Kind == ServiceKind.Failed && About is { } about
-        && !Of(House, about).Any(s => s.Mends && (s.On is null || On is null || s.On >= On));
+        && !Of(House, about).Any(s => s.Mends && (s.On is null || On is null || s.On > On || (s.On == On && s.Item.Place > Item.Place)));
 
     /// <summary>Whether what failed waits for the maker: until it is replaced or repaired, or its claim came to nothing.</summary>
-    public bool WaitsForMaker => IsOpenFailure && Item.Get(ServiceFacts.Outcome) is not (ClaimOutcome.Refused or ClaimOutcome.Withdrawn);
+    public bool WaitsForMaker => IsOpenFailure && Outcome is not (ClaimOutcome.Refused or ClaimOutcome.Withdrawn);
 
     private bool Mends => Kind is ServiceKind.Replaced or ServiceKind.MotorReplaced or ServiceKind.PartReplaced or ServiceKind.BatteryChanged
         or ServiceKind.Repaired;
@@ -43,11 +54,11 @@ public sealed class Service(House house, Item item) : Subject(house, item)
                 return null;
             var (all, noted) = (Replacements(House, unit), Item.Get(ServiceFacts.NewSerial));
             if (all.SkipWhile(s => s.Id != Id).Skip(1).FirstOrDefault() is { } next)
-                return noted ?? (SameSerial(next.Item.Get(ServiceFacts.OldSerial), Item.Get(ServiceFacts.OldSerial)) ? null
+                return noted ?? (Same(next.Item.Get(ServiceFacts.OldSerial), Item.Get(ServiceFacts.OldSerial)) ? null
                     : next.Item.Get(ServiceFacts.OldSerial));
             var now = unit.Get(UnitFacts.Serial);
             // Two laptops replaced it, and the unit shows the serial of the one that was taken off since.
-            return noted is not null && all.Any(s => s.Id != Id && SameSerial(s.Item.Get(ServiceFacts.NewSerial), now)) ? noted : now;
+            return noted is not null && all.Any(s => s.Id != Id && Same(s.Item.Get(ServiceFacts.NewSerial), now)) ? noted : now;
         }
     }
 
@@ -61,7 +72,7 @@ public sealed class Service(House house, Item item) : Subject(house, item)
         {
             var noted = Item.Get(ServiceFacts.OldSerial);
             return !ReplacesUnit || About is not { } unit || Replacements(House, unit).TakeWhile(s => s.Id != Id).LastOrDefault() is not { } before ? noted
-                : before.Item.Get(ServiceFacts.NewSerial) ?? (SameSerial(noted, before.Item.Get(ServiceFacts.OldSerial)) ? null : noted);
+                : before.Item.Get(ServiceFacts.NewSerial) ?? (Same(noted, before.Item.Get(ServiceFacts.OldSerial)) ? null : noted);
         }
     }
 
@@ -75,5 +86,5 @@ public sealed class Service(House house, Item item) : Subject(house, item)
     public static IEnumerable<Service> Of(House house, Item about) =>
         house.Under(about, ItemKind.Service).Select(i => new Service(house, i)).OrderBy(s => s.On ?? DateOnly.MaxValue);
 
-    private static bool SameSerial(string? one, string? other) => one is not null && other is not null && SameName.Comparer.Equals(one.Trim(), other.Trim());
+    private static bool Same(string? one, string? other) => one is not null && other is not null && SameName.Comparer.Equals(one.Trim(), other.Trim());
 }

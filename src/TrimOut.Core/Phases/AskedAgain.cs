@@ -6,7 +6,7 @@ namespace TrimOut.Core.Phases;
 
 /// <summary>Which steps are done once more when something was replaced: common practice, no published source.</summary>
 /// <remarks>
-/// Only steps that were marked done are asked again, and nothing else is. Their marks are cleared by the change that records the service, and so stay in the
+/// Only steps that were marked done, or whose readings were written without a mark, are asked again, and nothing else is. Their marks are cleared by the change that records the service, and so stay in the
 /// history. Beside each stands for which service it is asked again, so that nobody takes it for a step that was never done.
 /// </remarks>
 public static class AskedAgain
@@ -40,9 +40,18 @@ public static class AskedAgain
         from of in Wanted(house, about, kind)
         from step in StepList.All
         where step.Subject == of.Subject.Item.Kind && of.Steps.Contains(step.Id)
-            // What waits since an earlier service waits since this one: nobody does it twice.
-            && (of.Subject.MarkOf(step) is { NotNeededBecause: null } || Since(of.Subject, step) is not null)
+            && (of.Subject.MarkOf(step) is { } mark ? mark.NotNeededBecause is null : WasAsked(of.Subject, step) || IsRead(of.Subject, step))
         select (of.Subject, step);
+
+    /// <summary>
+    /// Whether an open step waits since an earlier service: it waits since this one, and nobody does it twice. Also where that record was removed since, for
+    /// the mark that it took back did not come again.
+    /// </summary>
+    private static bool WasAsked(Subject subject, Step step) => subject.Item.Latest(Field(step))?.Stored is not null;
+
+    /// <summary>Whether something was read of what is gone for a step that nobody marked: it is no evidence for what hangs there now.</summary>
+    private static bool IsRead(Subject subject, Step step) => (subject is not Unit unit || step.Applies(unit))
+        && ReadAgain(step).Any(f => Progress.Holder(subject, f)?.Latest(f.Name)?.Stored is not null);
 
     /// <summary>The evidence of a step that was of what is gone, and is read or seen once more.</summary>
     public static IEnumerable<Fact> ReadAgain(Step step) => step.Evidence.Where(f => !Stays.Contains(f));

@@ -21,6 +21,7 @@ internal static class LivingWithIt
         if (!SunIsKnown(house))
             return;
         to.Heading(3, "Against the sun");
+        SunSides.Doubts(to, data);
         SunSides.Times(to, house, SunSides.Of(to, house));
         to.Say("Charts, glare and heat stand on the sun sheet, a paper of its own.");
     }

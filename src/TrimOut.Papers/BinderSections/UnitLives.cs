@@ -33,7 +33,7 @@ internal static class UnitLives
             yield return Row(name, service.DayOrNotYet(ServiceFacts.On, data.Date), service.Entry(ServiceFacts.Kind), service.Entry(ServiceFacts.By),
                 service.Entry(ServiceFacts.Cause), service.TakenOff.OrDash(),
                 service.ReplacesUnit ? service.NewSerial is { } serial ? serial : NotYet : Dash,
-                service.Entry(ServiceFacts.Claim), service.ClaimIsOpen ? NotYet : service.Entry(ServiceFacts.Outcome));
+                service.Entry(ServiceFacts.Claim), service.ClaimIsOpen ? NotYet : (service.SettledBy ?? service).Entry(ServiceFacts.Outcome));
         }
     }
 

@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
@@ -25,11 +26,15 @@ internal static class UnitTable
 
     private static void Cords(MarkdownWriter to, IEnumerable<Unit> units)
     {
-        var cords = units.Where(u => u.Shown(UnitFacts.FreeCord) is not null).ToList();
+        var cords = units.Where(u => u.Shown(UnitFacts.FreeCord) is not null || AreOfAnother(u)).ToList();
         if (cords.Count == 0)
             return;
         to.Heading(3, "Cords and chains");
         to.Filled(["Unit", "Free cord", "Cord held by", "Confirmed by"], cords.Select(u => Row(
-            u.Tag, u.Entry(UnitFacts.FreeCord), u.Entry(UnitFacts.CordHeldBy), u.EntryOrNotYet(UnitFacts.CordConfirmedBy))));
+            u.Tag, AreOfAnother(u) ? u.EntryOrNotYet(UnitFacts.FreeCord) : u.Entry(UnitFacts.FreeCord), u.Entry(UnitFacts.CordHeldBy),
+            u.EntryOrNotYet(UnitFacts.CordConfirmedBy))));
     }
+
+    /// <summary>Whether what was read of cords was of a unit that was replaced since.</summary>
+    private static bool AreOfAnother(Unit unit) => StepList.Find("cords-safe") is { } step && AskedAgain.Since(unit, step) is not null;
 }

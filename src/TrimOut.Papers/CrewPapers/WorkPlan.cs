@@ -34,6 +34,8 @@ internal static class WorkPlan
             to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and expected later: {late.Select(b => b.Unit.Tag).JoinOrDash()}."));
         if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)
             to.Say($"Of no phase, so that nothing is asked for before them: {without.Select(v => v.Show(VisitFacts.What)).JoinOrDash()}.");
+        foreach (var (visit, says) in Planned(data.House).SelectMany(v => VisitDoubt.Of(v).Select(d => (v, d))))
+            to.Say(Join(": ", [NameOf(data.House, visit.Item), Said(says, data.House)]));
         if (TwoAtOnce.Of(data.House).ToList() is { Count: > 0 } twice)
             to.Say($"At two visits at the same time: {twice.Select(Twice).JoinOrDash()}.");
         var open = VisitPlan.Open(data.House);

@@ -26,6 +26,7 @@ internal static class SunSheet
         var job = new JobItself(data.House);
         to.Known("About", "Entry", "Nothing was noted of it.", ("House", NameOf(data.House, data.House.Job)), ("Address", job.Entry(HouseFacts.Address)),
             ("Latitude", job.Entry(HouseFacts.Latitude)), ("Longitude", job.Entry(HouseFacts.Longitude)), ("Time zone", job.Entry(HouseFacts.TimeZone)));
+        SunSides.Doubts(to, data);
     }
 
     private static void Times(MarkdownWriter to, PaperData data)

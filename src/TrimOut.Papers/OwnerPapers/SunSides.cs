@@ -5,6 +5,7 @@ using TrimOut.Core.Sun;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
+using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.OwnerPapers;
 
@@ -13,11 +14,20 @@ internal static class SunSides
 {
     private const int SidesAcross = 6;
 
+    private static readonly string[] Place = [HouseFacts.Latitude.Name, HouseFacts.Longitude.Name, HouseFacts.TimeZone.Name];
+
     /// <summary>A side of the house: windows that have the same sun.</summary>
     /// <param name="Name">What it faces, with a number where another side faces the same way and has something else before it.</param>
     /// <param name="Windows">Its windows.</param>
     /// <param name="Year">Its sun.</param>
     public sealed record Side(Inline Name, ImmutableArray<Window> Windows, FacadeYear Year);
+
+    /// <summary>Says what is open about where the house stands and its time zone: whatever is reckoned of the sun goes by it.</summary>
+    public static void Doubts(MarkdownWriter to, PaperData data)
+    {
+        foreach (var finding in data.Report.Findings.Where(f => f.Open && f.Found.Mends.Item == data.House.Job.Id && Place.Contains(f.Found.Mends.Field)))
+            to.Say(Strong("Put right first where the house stands.") + SheetMarks.Said(data, finding));
+    }
 
     /// <summary>The sides of a house; says what is missing where the sun can't be reckoned with, and which windows are not in here.</summary>
     public static List<Side> Of(MarkdownWriter to, House house)

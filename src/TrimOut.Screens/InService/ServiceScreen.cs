@@ -40,7 +40,7 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
         :
         [
             s.Show(ServiceFacts.On), s.Name, s.Show(ServiceFacts.By), s.Show(ServiceFacts.Cause), s.TakenOff ?? "", s.NewSerial ?? "",
-            s.Claim ?? "", s.Show(ServiceFacts.Outcome),
+            s.Claim ?? "", s.SettledBy?.Show(ServiceFacts.Outcome) ?? "",
         ]));
 
     public ServiceScreen Moved(ScreenContext context, int by)
@@ -93,7 +93,7 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
             y = area.PutWrapped(0, y, 2, $"Serial put in: {service.NewSerial ?? "not read yet"}", service.NewSerial is null ? Tone.Caution : Tone.Text);
         if (service.Claim is { } claim)
         {
-            y = area.PutWrapped(0, y, 3, $"{ServiceFacts.Claim.Label}: {claim}, {(service.ClaimIsOpen ? "open" : service.Show(ServiceFacts.Outcome))}",
+            y = area.PutWrapped(0, y, 3, $"{ServiceFacts.Claim.Label}: {claim}, {(service.ClaimIsOpen ? "open" : service.SettledBy?.Show(ServiceFacts.Outcome))}",
                 service.ClaimIsOpen ? Tone.Caution : Tone.Text);
         }
         var waits = AskedAgain.Waiting(service.House).Where(w => w.Since.Id == service.Id).Select(w => $"{w.Subject.Name}: {w.Step.Label}").ToList();

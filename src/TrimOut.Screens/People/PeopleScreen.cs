@@ -199,6 +199,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
             foreach (var twice in TwoAtOnce.Of(visit))
                 y = area.PutWrapped(0, y, 4, $"At the same time {twice.Who.Name} is expected at {twice.Other.Name},{Time(twice.Other)}.", Tone.Caution);
+            foreach (var doubtful in VisitDoubt.Of(visit))
+                y = area.PutWrapped(0, y, 4, doubtful.In(context.House), Tone.Caution);
             foreach (var before in VisitPlan.Before(visit, context.OpenPhases))
                 y = area.PutWrapped(0, y, 3, $"Before it, {before.Phase.Full()}: {string.Join(", ", before.Who)}", Tone.Caution);
             if (VisitPlan.FirstVisit(context.House, Phase.Hang)?.Id == visit.Id && VisitPlan.BoxesTooLate(context.House).ToList() is { Count: > 0 } late)

@@ -26,7 +26,8 @@ internal static class HoursVerb
                 + "what they are from (typed, visits, some-visits or marks: at least), typed, of visits, by marks, units that are through, units, "
                 + "hours a unit; unit, house, tag, phase, hours by marks. Then what a unit took over all houses that are through a phase: rate, phase, median, "
                 + "least, most, of how many houses, how many say no more than their marks, at-least where no house says more and these count. With --for "
-                + "what a house is likely to take: estimate, phase, units, hours, least, most, of how many houses, at-least.")
+                + "what a house is likely to take: estimate, phase, units, hours, least, most, of how many houses, at-least; "
+                + "not-known, phase, units, why, of a phase that no house is through.")
         { paths, next, units, Common.GoOn };
         verb.SetAction(parsed =>
         {
@@ -60,11 +61,14 @@ internal static class HoursVerb
                     NumberText.Plain(rate.ByMarks), AtLeast(rate));
             }
             Remark(hours.Count, rates.Length);
-            foreach (var likely in target is null ? [] : HourEstimate.Of(PhaseHours.Of(target), rates))
+            var phasesOfNext = target is null ? [] : PhaseHours.Of(target);
+            foreach (var likely in HourEstimate.Of(phasesOfNext, rates))
             {
                 Common.Row("estimate", KebabCase.Of(likely.Rate.Phase), NumberText.Plain(likely.Units), Shown(likely.Hours), Shown(likely.Least),
                     Shown(likely.Most), NumberText.Plain(likely.Rate.Houses), AtLeast(likely.Rate));
             }
+            foreach (var phase in phasesOfNext.Where(p => p.Units > 0 && rates.All(r => r.Phase != p.Phase)))
+                Common.Row("not-known", KebabCase.Of(phase.Phase), NumberText.Plain(phase.Units), "not known: no house is through it");
             return look.End(ExitCode.Fine);
         });
         return verb;

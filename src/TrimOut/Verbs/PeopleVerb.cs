@@ -23,7 +23,8 @@ internal static class PeopleVerb
         var verb = new Command("people",
             "List who has a part in the job, who comes when, and which boxes are not here, a line each with tabs between: contact, name, part, number; "
                 + "visit, day, what, state, who is expected, from, hours, what must be ready before, done? where it may be done, "
-                + "what it lacks, who is expected at which other visit at the same time; box, unit, day expected, how it stands, reorder, the day on which it "
+                + "what it lacks, who is expected at which other visit at the same time, what speaks against its day; "
+                + "box, unit, day expected, how it stands, reorder, the day on which it "
                 + "is needed where it comes after that; order, last day, day on which the boxes are needed, units, late; "
                 + "ready, day, phase, who, late.") { path, calendar, Common.GoOn };
         verb.SetAction(parsed =>
@@ -42,7 +43,8 @@ internal static class PeopleVerb
                     string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")),
                     VisitPlan.IsItDone(visit, open, today) is null ? "" : "done?",
                     string.Join(", ", VisitPlan.Lacks(visit).Select(f => f.Name)),
-                    string.Join(", ", TwoAtOnce.Of(visit).Select(t => $"{t.Who.Name}: {t.Other.Name}")));
+                    string.Join(", ", TwoAtOnce.Of(visit).Select(t => $"{t.Who.Name}: {t.Other.Name}")),
+                    string.Join(" ", VisitDoubt.Of(visit).Select(d => d.In(house))));
             var tooLate = VisitPlan.BoxesTooLate(house).ToDictionary(b => b.Unit.Id);
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), today))
                 Common.Row("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "",

@@ -26,7 +26,7 @@ internal static class ServiceVerb
             {
                 Common.Row("done", done.Show(ServiceFacts.On), done.About is { Kind: not ItemKind.House } about ? house.NameOf(about) : "house",
                     done.Show(ServiceFacts.Kind), done.Show(ServiceFacts.By), done.Show(ServiceFacts.Cause), done.TakenOff ?? "",
-                    done.NewSerial ?? "", done.Claim ?? "", done.Show(ServiceFacts.Outcome));
+                    done.NewSerial ?? "", done.Claim ?? "", done.SettledBy?.Show(ServiceFacts.Outcome) ?? "");
             }
             return look.End(ExitCode.Fine);
         });

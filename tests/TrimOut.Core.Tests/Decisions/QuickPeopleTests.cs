@@ -162,4 +162,32 @@ public class QuickPeopleTests
         Assert.Contains("took place", SetLine.Read(_job.House, "Hang\ton\t2026-11-28", today).Reason, StringComparison.Ordinal);
         Assert.True(SetLine.Read(_job.House, "Hang\ton\t2026-11-25", today).Ok);
     }
+
+    /// <summary>Hours are of what was done; a visit of another day may have some once it took place.</summary>
+    [Theory]
+    [InlineData("2026-11-27", true)]
+    [InlineData("2026-11-28", false)]
+    public void NobodyWorkedAtAVisitThatIsStillToCome(string on, bool taken)
+    {
+        var today = new DateOnly(2026, 11, 27);
+        _job.Do(QuickPeople.Visit(_job.House, $"{on} Hang", today));
+        var typed = SetLine.Read(_job.House, "Hang\tworked\t6", today);
+        Assert.Equal(taken, typed.Ok);
+        if (!taken)
+            Assert.StartsWith("Hang is on 2026-11-28, which is still to come", typed.Reason, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("2026-09-07 Hang @Ash, Bo, 8:00, 6 h", "\"8:00\" is no name")]
+    [InlineData("2026-09-07 Hang @Ash, 6 h", "\"6 h\" is no name")]
+    [InlineData("2026-09-07 Hang @Bo from 8:00", "\"Bo from 8:00\" is no name")]
+    [InlineData("2026-09-07 Hang @Bo, 7.5 hours", "\"7.5 hours\" is no name")]
+    [InlineData("2026-09-07 Hang @Bo, 8:00-14:00", "\"8:00-14:00\" is no name")]
+    public void AnHourOrHowLongItLastsBecomesNobodysName(string line, string why) =>
+        Assert.StartsWith(why, QuickPeople.Visit(_job.House, line, addUnknown: true).Reason, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("2026-09-07 Hang @H. Example, Bo 2")]
+    [InlineData("2026-09-07 Hang @Min Example")]
+    public void ANameIsTakenAsItIs(string line) => Assert.True(QuickPeople.Visit(_job.House, line, addUnknown: true).Ok);
 }

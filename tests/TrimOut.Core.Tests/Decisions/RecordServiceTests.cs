@@ -211,7 +211,9 @@ public class RecordServiceTests
     [Fact]
     public void TheLifeOfAUnitHasTheSerialOfEachOne()
     {
-        var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02, serial B-7").Serve("W01 repaired 2027-09-01").Serve("W01 replaced 2028-05-01, serial C-9");
+        var today = new DateOnly(2028, 5, 1);
+        var job = ServedHouse.Of().Serve("W01 replaced 2027-03-02, serial B-7").Serve("W01 repaired 2027-09-01", today)
+            .Serve("W01 replaced 2028-05-01, serial C-9", today);
         Assert.Equal([("A-W01", "B-7"), ("", null), ("B-7", "C-9")],
             Service.Of(job.House, job.Unit("W01").Item).Select(s => (s.Show(ServiceFacts.OldSerial), s.NewSerial)));
     }
@@ -272,4 +274,53 @@ public class RecordServiceTests
 
     private static IEnumerable<(string?, string?)> Life(TestJob job) =>
         Service.Of(job.House, job.Unit("W01").Item).Where(s => s.Kind == ServiceKind.Replaced).Select(s => (s.TakenOff, s.NewSerial));
+
+    [Fact]
+    public void WhatARemovedRecordTookBackIsAskedByTheOneThatIsWrittenInItsPlace()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced");
+        job.Do(RemoveItems.Remove(job.House, Assert.Single(job.House.Services).Item)).Serve("W01 motor replaced");
+        Assert.Contains(AskedAgain.Waiting(job.House), w => w.Subject.Name == "W01" && w.Step.Id == "open-limit" && w.Since.Kind == ServiceKind.MotorReplaced);
+        Assert.Contains("spliced", AskedAgain.Waiting(job.House).Select(w => w.Step.Id));
+    }
+
+    [Fact]
+    public void WhatFailsOnTheDayOnWhichItWasReplacedIsAnOpenFailure()
+    {
+        var job = ServedHouse.Of().Serve("W01 replaced, serial B-7").Serve("W01 failed, claim C-5");
+        Assert.True(job.House.Services.Single(s => s.Kind == ServiceKind.Failed).IsOpenFailure);
+        Assert.Contains(DueInService.Failures(job.House), d => d.Say.In(job.House).Contains("C-5", StringComparison.Ordinal));
+        Assert.Empty(DueInService.Failures(job.Serve("W01 replaced, serial B-8").House));
+    }
+
+    [Fact]
+    public void CordsThatWereReadAndNeverMarkedAreLookedAtAgainWhenAnotherUnitHangsThere()
+    {
+        var job = ServedHouse.Of();
+        var step = StepList.Find("cords-safe")!;
+        job.Do(MarkStep.Clear(job.Unit("W01"), step));
+        Assert.NotNull(job.Unit("W01").Item.Get(UnitFacts.FreeCord));
+        job.Serve("W01 replaced, serial B-7");
+        Assert.Contains(AskedAgain.Waiting(job.House), w => w.Subject.Name == "W01" && w.Step == step);
+        Assert.Null(job.Unit("W01").Item.Get(UnitFacts.CordConfirmedBy));
+    }
+
+    [Fact]
+    public void AnOutcomeClosesEveryRecordOfItsClaim()
+    {
+        var job = ServedHouse.Of().Serve("W01 failed 2027-02-01, claim C-5").Serve("W02 failed 2027-02-01, claim C-6")
+            .Serve("W01 replaced, claim c-5, granted");
+        Assert.Equal(["C-6"], job.House.Services.Where(s => s.ClaimIsOpen).Select(s => s.Claim));
+        Assert.Equal([ClaimOutcome.Granted, ClaimOutcome.Granted], job.House.Services.Where(s => s.About!.Id == job.Unit("W01").Id).Select(s => s.Outcome));
+    }
+
+    [Theory]
+    [InlineData("yearly visit 2027-03-03")]
+    [InlineData("W01 replaced 2027-03-03")]
+    public void WhatIsStillToComeIsAVisitAndNotDone(string line)
+    {
+        Assert.Equal("2027-03-03 is still to come: plan it as a visit under People and dates (P), and record it once it is done.",
+            QuickService.Read(ServedHouse.Of().House, line, new DateOnly(2027, 3, 2)).Reason);
+        Assert.True(QuickService.Read(ServedHouse.Of().House, line, new DateOnly(2027, 3, 3)).Ok);
+    }
 }

@@ -34,7 +34,8 @@ internal static class ServedHouse
         return job;
     }
 
-    public static TestJob Serve(this TestJob job, string line) => job.Do(QuickService.Read(job.House, line, new DateOnly(2027, 3, 2)));
+    public static TestJob Serve(this TestJob job, string line, DateOnly? today = null) =>
+        job.Do(QuickService.Read(job.House, line, today ?? new DateOnly(2027, 3, 2)));
 
     /// <summary>The ids of what waits of a unit, a panel or the house.</summary>
     public static string[] Open(this TestJob job, string name) =>

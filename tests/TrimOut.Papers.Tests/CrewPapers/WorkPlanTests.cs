@@ -17,6 +17,15 @@ public class WorkPlanTests
     public void WhatWasNotedOfAVisitThatNobodyIsNamedForIsNotLost() =>
         Assert.Contains("Bring the tall ladder", Plan("2026-10-05 Hang, upstairs").TableUnder("Day by day").Single());
 
+    [Fact]
+    public void WhatSpeaksAgainstTheDayOfAVisitIsSaid()
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickPeople.Visit(job.House, "2027-02-18 Power")).Do(j => QuickPeople.Visit(j.House, "2027-02-22 Hang"));
+        Assert.Contains("Hang, a phase before it, is planned for 2027-02-22.",
+            PaperList.Find("work-plan")!.Page(FinishedHouse.Data(job.Scribe.Log)).Body!.TextContent, StringComparison.Ordinal);
+    }
+
     private static AngleSharp.Html.Dom.IHtmlDocument Plan(string visit)
     {
         var job = new TestJob().Window("W01");

@@ -46,6 +46,18 @@ public class SunSheetTests
         static double Minutes(XElement box, string name) => (double)box.Attribute(name)! * 2.5;
     }
 
+    /// <summary>Denver lies west: with the sign of the east it is in Asia, where it is day while Denver sleeps.</summary>
+    [Theory]
+    [InlineData("sun-sheet")]
+    [InlineData("binder")]
+    public void WhatIsOpenAboutThePlaceIsSaidBeforeTheTimes(string paper)
+    {
+        var says = "Put right first where the house stands.";
+        var inAsia = Data(Job().SayOf("Test house", HouseFacts.Longitude, "104.99"));
+        Assert.Contains(says, PaperList.Find(paper)!.Page(inAsia).Body!.TextContent, StringComparison.Ordinal);
+        Assert.DoesNotContain(says, PaperList.Find(paper)!.Page(Data(Job())).Body!.TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void AHouseThatDoesNotSayWhereItStandsIsToldWhatToTypeAndWhere()
     {

@@ -68,7 +68,7 @@ public sealed record DueInService(Sentence Say, bool Pressing)
     public static IEnumerable<DueInService> Failures(House house) => house.Services.Where(s => s.IsOpenFailure).OrderBy(s => s.On ?? DateOnly.MaxValue)
         .Select(s => new DueInService(s.Claim is not { } claim ? WaitsForMaker.With(Arg.Name(s))
             : s.WaitsForMaker ? WaitsForClaim.With(Arg.Name(s), Arg.Typed(claim))
-            : NotMended.With(Arg.Name(s), Arg.Typed(claim), Arg.Value(ServiceFacts.Outcome, s.Item.Get(ServiceFacts.Outcome)!.Value)), Pressing: true));
+            : NotMended.With(Arg.Name(s), Arg.Typed(claim), Arg.Value(ServiceFacts.Outcome, s.Outcome!.Value)), Pressing: true));
 
     private static IEnumerable<DueInService> Waiting(House house) => AskedAgain.Waiting(house).GroupBy(w => w.Since.Id)
         .Select(w => new DueInService(Waits.With(Arg.Name(w.First().Since), Arg.All(w.Select(s => s.Step).Distinct().Select(Arg.Label))), Pressing: true));

@@ -28,7 +28,7 @@ public sealed class PhotoPlan
             return Not(photo, $"the same picture was taken in before, as {path}");
         if (photo.SameAs is { } other)
             return Not(photo, $"the same picture as {other}");
-        if (photo.Labels.FirstOrDefault(l => l.House is not null && l.House != _mark) is { } foreign)
+        if (OfAnotherHouse(photo) is { } foreign)
             return Not(photo, $"the label in it, {foreign.Tag}, is of another house");
         var (named, words, unclear) = _tags.In(Stem(photo.Name));
         var labels = photo.Labels.Select(l => (Label: l, Of: _tags.Tagged(l.Tag))).ToList();
@@ -75,6 +75,8 @@ public sealed class PhotoPlan
     {
         if (photo.Unreadable is { } unreadable)
             return new Refusal($"{photo.Name} can't be taken in: {unreadable}.");
+        if (OfAnotherHouse(photo) is { } foreign)
+            return new Refusal($"{photo.Name} can't be taken in: the label in it, {foreign.Tag}, is of another house.");
         var (named, words, unclear) = _tags.In(typed, typed: true);
         return named switch
         {
@@ -86,6 +88,8 @@ public sealed class PhotoPlan
             _ => new Refusal($"{Names(named)} are {named.Count} tags. A picture is noted at one of them."),
         };
     }
+
+    private SeenLabel? OfAnotherHouse(FoundPhoto photo) => photo.Labels.FirstOrDefault(l => l.House is not null && l.House != _mark);
 
     private PhotoPlacement At(FoundPhoto photo, Subject of, IEnumerable<string> words, PlacedBy by, string why)
     {

@@ -111,10 +111,14 @@ public static class VisitPlan
         if (Needed(house, Phase.Hang) is not { } needed)
             return [];
         return house.Units.Where(u => !u.BoxIsHere && !AlreadyHere.Hangs(u) && Comes(u) > needed).Select(u => new BoxTooLate(u, Comes(u)!.Value, needed));
-
-        DateOnly? Comes(Unit unit) => unit.BoxExpectedOn ?? (house.Job.Get(HouseFacts.OrderLead) is { } lead
-            && unit.Item.Get(UnitFacts.OrderedOn) is { } ordered && ordered.DayNumber + lead <= DateOnly.MaxValue.DayNumber ? ordered.AddDays(lead) : null);
     }
+
+    /// <summary>The first day on which a box can be here: its own, else that of the order and the days that orders take; null while unknown.</summary>
+    /// <param name="unit">The unit.</param>
+    /// <param name="toBeOrdered">The day on which it is to be ordered, for one that is not ordered yet; null where none is known.</param>
+    internal static DateOnly? Comes(Unit unit, DateOnly? toBeOrdered = null) =>
+        unit.BoxExpectedOn ?? (unit.House.Job.Get(HouseFacts.OrderLead) is { } lead && (unit.Item.Get(UnitFacts.OrderedOn) ?? toBeOrdered) is { } ordered
+            && ordered.DayNumber + lead <= DateOnly.MaxValue.DayNumber ? ordered.AddDays(lead) : null);
 
     private static DateOnly Back(DateOnly day, int days) => DateOnly.FromDayNumber(Math.Max(0, day.DayNumber - days));
 

@@ -67,7 +67,7 @@ public class DueInServiceTests
     [Fact]
     public void AVisitThatTookPlaceMovesTheNextOne()
     {
-        var job = ServedHouse.Of().Serve("yearly visit 2027-09-15");
+        var job = ServedHouse.Of().Serve("yearly visit 2027-09-15", new DateOnly(2027, 10, 2));
         Assert.Empty(DueInService.Of(job.House, new DateOnly(2027, 10, 2)));
         Assert.Equal("The yearly visit is due on 2028-09-15.", DueInService.Of(job.House, new DateOnly(2028, 9, 15)).Single().Say.In(job.House));
     }
@@ -87,7 +87,7 @@ public class DueInServiceTests
     [Fact]
     public void AVisitOfADayToComeSilencesNoneThatIsDueAndIsFound()
     {
-        var job = ServedHouse.Of().Serve("yearly visit 2099-01-01");
+        var job = ServedHouse.Of().Serve("yearly visit 2099-01-01", new DateOnly(2099, 1, 1));
         Assert.Contains(DueInService.Of(job.House, new DateOnly(2027, 10, 2)), d => d.Say.In(job.House) == "The yearly visit was due on 2027-10-01.");
         Assert.Contains(job.Report.Findings, f => f.Check.Id == "dates-run-backwards" && job.Report.Said(f).Contains("2099-01-01", StringComparison.Ordinal));
     }

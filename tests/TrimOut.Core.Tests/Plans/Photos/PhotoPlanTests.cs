@@ -210,6 +210,7 @@ public class PhotoPlanTests
         var plan = new PhotoPlan(job.Scribe.Log);
         var foreign = plan.Place(new FoundPhoto("W03.jpg", null, [new SeenLabel("W03", other)]));
         Assert.Equal((null, "the label in it, W03, is of another house"), (foreign.Place, foreign.Why));
+        Assert.Equal("W03.jpg can't be taken in: the label in it, W03, is of another house.", plan.Place(foreign.Photo, "W03").Reason);
         var old = plan.Place(new FoundPhoto("a.jpg", null, [new SeenLabel("W03", null)]));
         Assert.Equal(("W03", false), (old.Place!.Of.Name, old.IsSure));
         Assert.Contains("does not say of which house", old.Why, StringComparison.Ordinal);
