@@ -1,5 +1,4 @@
 using System.CommandLine;
-using System.Globalization;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.History;
@@ -15,7 +14,7 @@ internal static class ConflictsVerb
         var path = Common.AnyHouse();
         var choose = new Option<string[]>("--choose")
         {
-            Description = "A line's number and a letter, such as 1b; may be given several times.",
+            Description = "The name that stands before a detail, and a letter, such as 3f9c2-b; may be given several times.",
             HelpName = "choice"
         };
         var by = Common.By();
@@ -32,15 +31,15 @@ internal static class ConflictsVerb
         return verb;
     }
 
-    /// <summary>What two copies disagree about, and the ways out, without a number.</summary>
+    /// <summary>What two copies disagree about, and the ways out, without its name.</summary>
     internal static string Line(Conflict conflict) =>
         $"{conflict.About} {string.Join(", ", conflict.Ways.Select((w, at) => $"{Letter(at)}) {w.Says}"))}.";
 
     private static int List(House house)
     {
         var all = Conflict.All(house).ToList();
-        for (var at = 0; at < all.Count; at++)
-            Console.Out.WriteLine(string.Create(CultureInfo.InvariantCulture, $"{at + 1}\t{ShownText.Line(Line(all[at]))}"));
+        foreach (var conflict in all)
+            Console.Out.WriteLine($"{conflict.Id}\t{ShownText.Line(Line(conflict))}");
         return all.Count == 0 ? ExitCode.Fine : ExitCode.OpenStops;
     }
 
@@ -50,20 +49,32 @@ internal static class ConflictsVerb
         using (file)
         {
             var all = Conflict.All(scribe.House).ToList();
-            foreach (var way in choices.Select(c => Read(c, all)).ToList())
-                Common.Say($"{way.Then(scribe.Record).OrEnd(ExitCode.Disk).What}.");
+            var chosen = choices.Select(c => Read(c, all)).ToList();
+            if (chosen.GroupBy(c => c.Of.Id).FirstOrDefault(g => g.Select(c => c.At).Distinct().Skip(1).Any()) is { } both)
+                throw new VerbException(ExitCode.Usage, $"Two ways are chosen for one detail, so nothing was settled: {Line(both.First().Of)}");
+            foreach (var (conflict, at) in chosen.Distinct())
+            {
+                var way = conflict.Ways[at];
+                var settled = way.Draft.Then(scribe.Record).OrEnd(ExitCode.Disk).What;
+                Common.Say($"Settled {conflict.Id}: {conflict.About} {way.Says}. {settled}.");
+            }
             return List(scribe.House);
         }
     }
 
-    private static Result<Draft> Read(string choice, List<Conflict> all)
+    private static (Conflict Of, int At) Read(string choice, List<Conflict> all)
     {
-        var text = choice.Trim().ToLowerInvariant();
-        if (text.Length > 1 && int.TryParse(text.AsSpan(0, text.Length - 1), NumberStyles.None, CultureInfo.InvariantCulture, out var number) && number >= 1
-            && number <= all.Count
-            && text[^1] - 'a' is >= 0 and var at && at < all[number - 1].Ways.Length)
-            return all[number - 1].Ways[at].Draft;
-        throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. Write a line's number and a letter as they are listed, such as 1b.");
+        // No bare numbers: they would mean another detail once one of the list is settled.
+        var text = choice.Trim().ToLowerInvariant().Split('-');
+        if (text is not [var name, [var letter]])
+            throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. Write the name that stands before a detail, and a letter, such as 3f9c2-b.");
+        if (all.Where(c => c.Id == name).ToList() is not [var conflict])
+        {
+            throw new VerbException(ExitCode.Usage,
+                $"\"{choice}\": no detail that is open is named {name}. It was settled, or changed since it was listed: list them again.");
+        }
+        return letter - 'a' is >= 0 and var at && at < conflict.Ways.Length ? (conflict, at)
+            : throw new VerbException(ExitCode.Usage, $"\"{choice}\" is no choice. There are: {Line(conflict)}");
     }
 
     private static char Letter(int at) => (char)('a' + at);

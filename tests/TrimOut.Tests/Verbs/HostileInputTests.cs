@@ -69,7 +69,7 @@ public sealed class HostileInputTests : IDisposable
         using var held = _run.Start("set", "elm.trimout");
         Wait(() => File.Exists(_run.In("elm.trimout.in-use")));
         File.WriteAllText(_run.In("elm.trimout.in-use"), "Ash" + Attack);
-        var refused = _run.Run("conflicts", "elm.trimout", "--choose", "1a");
+        var refused = _run.Run("conflicts", "elm.trimout", "--choose", "3f9c2-a");
         held.StandardInput.Close();
         held.WaitForExit();
         Assert.Equal(75, refused.Code);

@@ -53,8 +53,9 @@ public sealed class MergeVerbTests : IDisposable
         Assert.Equal(2, merged.Code);
         Assert.Contains("W01: Rough width: a) 36\" by Ada on 2026-03-02 09:00, b) 37\" by Bo on 2026-03-02 10:00.", merged.Error);
         Assert.Equal(1, _run.Run("conflicts", "a.trimout").Code);
-        Assert.Equal(64, _run.Run("conflicts", "a.trimout", "--choose", "1c").Code);
-        Assert.Equal(0, _run.Run("conflicts", "a.trimout", "--choose", "1a").Code);
+        Assert.Equal(64, _run.Run("conflicts", "a.trimout", "--choose", "1a").Code);
+        Assert.Equal(64, _run.Run("conflicts", "a.trimout", "--choose", Listed().Single() + "-c").Code);
+        Assert.Equal(0, _run.Run("conflicts", "a.trimout", "--choose", Listed().Single() + "-a").Code);
         Assert.Contains("914.4 mm", _run.Run("history", "a.trimout").Output.Split('\n')[^2]);
         Assert.Equal(0, _run.Run("conflicts", "a.trimout").Code);
     }
@@ -74,8 +75,35 @@ public sealed class MergeVerbTests : IDisposable
             "W01: Ada removed it on 2026-03-02 09:00, while Bo went on with it (Rough width). a) leave it removed, b) bring it back with all it had.",
             merged.Error);
         Assert.Equal(1, _run.Run("conflicts", "a.trimout").Code);
-        Assert.Equal(0, _run.Run("conflicts", "a.trimout", "--choose", "1b").Code);
+        Assert.Equal(0, _run.Run("conflicts", "a.trimout", "--choose", Listed().Single() + "-b").Code);
         Assert.Contains("W01", _run.Run("windows", "a.trimout").Output);
+    }
+
+    private List<string> Listed() =>
+        [.. _run.Run("conflicts", "a.trimout").Output.Split('\n', StringSplitOptions.RemoveEmptyEntries).Select(l => l.Split('\t')[0])];
+
+    /// <summary>Of two details the first is settled, and the list gets shorter: what stood second in it keeps its name.</summary>
+    [Fact]
+    public void AChoiceMeansTheDetailThatWasReadWhateverWasSettledSince()
+    {
+        foreach (var (name, by, width, height) in new[] { ("a:2", "Ada", "900 mm", "1200 mm"), ("b:1", "Bo", "910 mm", "1210 mm") })
+        {
+            File.WriteAllText(_run.In(name[0] + ".jsonl"), Start + $$$"""{"v":1,"id":"{{{name}}}","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"{{{by}}}","what":"x",""" +
+                $$$"""
+                "edits":[{"put":"w","field":"rough-width","value":"{{{width}}}"},{"put":"w","field":"rough-height","value":"{{{height}}}"},{"put":"w","field":"note","value":"{{{by}}}"}]}
+                """);
+        }
+        Assert.Equal(0, _run.Run("restore", "a", "a.jsonl").Code);
+        Assert.Equal(2, _run.Run("merge", "a.trimout", "b.jsonl").Code);
+        var read = Listed();
+        Assert.Equal(3, read.Distinct().Count());
+        var both = _run.Run("conflicts", "a.trimout", "--choose", read[0] + "-a", "--choose", read[0] + "-b");
+        Assert.Equal((64, 3), (both.Code, Listed().Count));
+        Assert.Contains($"Settled {read[0]}: W01: ", _run.Run("conflicts", "a.trimout", "--choose", read[0] + "-a").Error);
+        Assert.Equal(read.Skip(1), Listed());
+        Assert.Equal(64, _run.Run("conflicts", "a.trimout", "--choose", read[0] + "-a").Code);
+        Assert.Equal(1, _run.Run("conflicts", "a.trimout", "--choose", read[1] + "-a").Code);
+        Assert.Equal(read.Skip(2), Listed());
     }
 
     private const string Start =
