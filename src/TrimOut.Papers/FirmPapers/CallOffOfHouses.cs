@@ -1,3 +1,4 @@
+using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Cutting;
 using TrimOut.Core.Plans.Firm;
@@ -15,12 +16,12 @@ internal static class CallOffOfHouses
 {
     public static void Write(MarkdownWriter to, FirmData data)
     {
-        to.Say($"For these houses: {data.Houses.Select(h => h.House.Name).JoinOrDash()}.");
         to.Heading(2, "Parts");
-        to.Say("What is still to be ordered, summed by part and by the day to have it by. Boxes of cable are not in it: they stand below, by one plan "
-            + "for all.");
+        to.Say("What is still to be ordered, summed by part and by the day to have it by. Cable that stands in the plan below is not in it.");
+        var cables = FirmCuts.Of(data.Houses, data.Stop);
         var lines = data.Houses.SelectMany(h => CallOff.Of(h.House, h.Changes, HouseParts.Of(h.House)).Select(c => (h.House, Call: c)))
-            .Where(c => c.Call.State == CallOffState.Open && !IsBoxes(c.Call.Line)).ToList();
+            .Where(c => c.Call.State == CallOffState.Open && !IsBoxes(c.Call.Line) && !IsPlanned(c.House, c.Call.Line, cables))
+            .ToList();
         to.Table(["Part", "How many", "Here by", "Order by", "Houses"], lines
             .GroupBy(c => (Part: c.Call.Line.Part.In(c.House), c.Call.Line.Unit, c.Call.NeededBy, c.Call.OrderBy))
             .OrderBy(g => g.Key.OrderBy ?? g.Key.NeededBy ?? DateOnly.MaxValue).ThenBy(g => g.Min(c => c.Call.Line.Group))
@@ -37,7 +38,7 @@ internal static class CallOffOfHouses
         to.Heading(2, "Cable and cuts");
         to.Say("One plan for the runs of all these houses that are not pulled yet and whose length is known: what is left of a box goes on to the next house. "
             + "Marks count from the loose end.");
-        foreach (var cable in FirmCuts.Of(data.Houses, data.Stop))
+        foreach (var cable in cables)
             Cable(to, cable);
     }
 
@@ -55,6 +56,15 @@ internal static class CallOffOfHouses
     }
 
     private static bool IsBoxes(PartLine line) => line is { Group: PartGroup.Cable, Name.Length: > 0 };
+
+    /// <summary>Whether the line is of the length of a cable whose cuts stand below, which say what of it is to be bought.</summary>
+    private static bool IsPlanned(House house, PartLine line, IReadOnlyList<FirmCable> cables)
+    {
+        if (line is not { Group: PartGroup.Cable, Unit.Length: > 0 })
+            return false;
+        var cut = cables.Where(c => c.Plan is { Ok: true }).SelectMany(c => c.Runs.Values).Where(r => r.House == house.Name).Select(r => r.Name).ToHashSet();
+        return line.Items.Any(i => cut.Contains(house.NameOf(i.Item)));
+    }
 
     private static Inline Sum(List<CallOff> calls)
     {
@@ -96,6 +106,8 @@ internal static class CallOffOfHouses
 
     private static void Boxes(MarkdownWriter to, FirmCable cable, CutPlan plan)
     {
+        if (cable.WithoutLength > 0)
+            to.Say($"Runs that have no length yet: {cable.WithoutLength}.");
         to.Say(CutList.Says(plan, cable.Order.Units));
         to.Table(["Box", "In it", "House", "Run", "From mark", "Cut at", "Left in the box"], plan.Boxes.SelectMany((b, at) => b.Cuts.Select(c => Row(
             b.ToBuy ? Ours($"new {at + 1}") : Called(cable.Boxes[b.Box.Id]),

@@ -16,6 +16,12 @@ namespace TrimOut.Papers.FirmPapers;
 public sealed record FirmData(
     DateOnly Date, ImmutableArray<HouseSummary> Summaries, ImmutableArray<HouseLog> Houses, ImmutableArray<string> Unread, CancellationToken Stop = default)
 {
+    /// <summary>Names of houses that could be opened and were left out of the paper, such as by a list or a filter.</summary>
+    public ImmutableArray<string> LeftOut { get; init; } = [];
+
+    /// <summary>What is known of the houses that were left out: who is expected there stands at the rows of these houses all the same.</summary>
+    public ImmutableArray<HouseSummary> Elsewhere { get; init; } = [];
+
     /// <summary>Files of copies of these houses, which are not counted a second time.</summary>
     public ImmutableArray<string> Copies { get; init; } = [];
 }
@@ -31,7 +37,7 @@ public sealed class FirmPaper
     /// <summary>Every paper over houses.</summary>
     public static IReadOnlyList<FirmPaper> All { get; } =
     [
-        new("week-plan", "Week plan", "Over all houses: who is where on which day of a week, person by person, and what is due.", false, WeekPlan.Write),
+        new("week-plan", "Week plan", "Over houses: who is where on which day of a week, person by person, and what is due.", false, WeekPlan.Write),
         new("call-off", "Call-off over houses", "Parts of several houses summed by part and day, and one cut plan for their cable.", true,
             CallOffOfHouses.Write),
     ];
@@ -64,6 +70,9 @@ public sealed class FirmPaper
     {
         var to = new MarkdownWriter(words, "", []);
         to.Heading(1, Inline.Ours($"{Inline.Ours(Title)}: {data.Date.OnPaper()}"));
+        to.Say($"For these houses: {data.Summaries.Select(s => s.Name).JoinOrDash()}.");
+        if (!data.LeftOut.IsEmpty)
+            to.Say($"Of {data.Summaries.Length + data.LeftOut.Length + data.Unread.Length} houses, without: {data.LeftOut.JoinOrDash()}.");
         _write(to, data);
         if (!data.Unread.IsEmpty)
             to.Say($"Not on this paper, for they could not be opened: {data.Unread.JoinOrDash()}.");

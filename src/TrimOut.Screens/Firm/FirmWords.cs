@@ -48,10 +48,18 @@ public static class FirmWords
     /// <summary>Boxes that were ordered and are not here, by the day on which they are expected.</summary>
     public static IEnumerable<string> OrdersOut(HouseSummary summary) => summary.Boxes.Where(b => b is { Here: false, Reorder: false })
         .GroupBy(b => b.Expected).OrderBy(g => g.Key is null).ThenBy(g => g.Key)
-        .Select(g => $"{(g.Key is { } day ? Iso(day) : "no day")}: {string.Join(", ", g.Select(b => b.Tag))}");
+        .Select(g => $"{(g.Key is { } day ? Iso(day) : "no day")}: {string.Join(", ", g.Select(Out))}");
+
+    private static string Out(SummedBox box) => box switch
+    {
+        { TooLate: { } late } => $"{box.Tag} (comes after {(late.Visit.Length == 0 ? "it must be here" : late.Visit)} {Iso(late.Needed)})",
+        { Ordered: false } => $"{box.Tag} (no order day)",
+        _ => box.Tag,
+    };
 
     /// <summary>A box that did not come, or came wrong.</summary>
-    public static string Box(SummedBox box) => !box.Reorder ? $"{box.Tag} expected {Iso(box.Expected!.Value)}, not here"
+    public static string Box(SummedBox box) => box is { Here: true, Reorder: false } ? $"{box.Tag} has the box of another unit"
+        : !box.Reorder ? $"{box.Tag} expected {Iso(box.Expected!.Value)}, not here"
         : box.Here ? $"{box.Tag} came wrong, to be reordered" : $"{box.Tag} did not arrive, to be reordered";
 
     /// <summary>A day as year-month-day.</summary>

@@ -1,7 +1,6 @@
 using System.CommandLine;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
-using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Verbs;

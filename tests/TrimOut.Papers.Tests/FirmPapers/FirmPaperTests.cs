@@ -9,7 +9,7 @@ using TrimOut.Testing;
 namespace TrimOut.Papers.Tests.FirmPapers;
 
 /// <summary>Papers over houses: who is where in a week, and what two houses take together.</summary>
-public class FirmPaperTests
+public partial class FirmPaperTests
 {
     private static readonly DateOnly Monday = new(2026, 5, 4);
 
@@ -54,7 +54,7 @@ public class FirmPaperTests
     {
         var text = FirmPaper.All[0].Write(Data(Job("Elm Street 12", "40", "2026-05-05 08:30-12:00 Hang @Ash"), Job("Oak Lane 3", "40", other + " @ASH")), null)
             .Value.Markdown;
-        Assert.Equal(also, Visits(text).Single(v => v[4] == "Elm Street 12")[5]);
+        Assert.Equal(also, Visits(text).Single(v => v[4] == "Elm Street 12")[6]);
     }
 
     [Fact]
@@ -62,11 +62,11 @@ public class FirmPaperTests
     {
         var job = Job("Elm Street 12", "40", "2026-05-05 08:30-12:00 Hang @Ash", "2026-05-05 11:30 Delivery @Ash", "2026-05-05 13:00 Pair @Ash");
         Assert.Equal(["**At the same time:** Elm Street 12 11:30", "**At the same time:** Elm Street 12 08:30", "–"],
-            Visits(FirmPaper.All[0].Write(Data(job), null).Value.Markdown).Select(v => v[5]));
+            Visits(FirmPaper.All[0].Write(Data(job), null).Value.Markdown).Select(v => v[6]));
     }
 
     /// <summary>The cells of the rows of visits; what is due has fewer.</summary>
-    private static IEnumerable<string[]> Visits(string text) => text.Split('\n').Where(l => l.StartsWith("| 20", StringComparison.Ordinal))
+    private static IEnumerable<string[]> Visits(string text) => text.Split('\n').Where(l => Row().IsMatch(l))
         .Select(l => l.Split('|', StringSplitOptions.TrimEntries)).Where(c => c.Length > 9);
 
     /// <summary>Two runs of 50 ft fill one box of 100 ft; each house by itself would buy a box.</summary>
@@ -141,5 +141,63 @@ public class FirmPaperTests
         var text = CallOff(new TestJob().Window("W01").Window("W02").Say("W01", RunFacts.Cable, "16/2").Say("W02", RunFacts.Cable, "16/2"));
         Assert.Contains("Runs that have no length yet: 2.", text);
         Assert.DoesNotContain("Nothing of it waits to be cut.", text);
+    }
+
+    [System.Text.RegularExpressions.GeneratedRegex(@"^\| [A-Z][a-z][a-z] 20")]
+    private static partial System.Text.RegularExpressions.Regex Row();
+
+    [Theory]
+    [InlineData(0)]
+    [InlineData(1)]
+    public void APaperOverAPartOfTheHousesNamesThemAndThoseThatAreLeftOut(int paper)
+    {
+        var data = Data(Job("Elm Street 12", "50"), Job("Oak Lane 3", "50")) with { LeftOut = ["Pine Road 1", "Ash Court 2"] };
+        var text = FirmPaper.All[paper].Write(data, null).Value.Markdown;
+        Assert.Contains("For these houses: Elm Street 12, Oak Lane 3.", text);
+        Assert.Contains("Of 5 houses, without: Pine Road 1, Ash Court 2.", text);
+        Assert.DoesNotContain("all houses", text);
+    }
+
+    [Fact]
+    public void WhoIsExpectedInAHouseThatIsLeftOutIsSaidAtTheRowAllTheSame()
+    {
+        var elm = Job("Elm Street 12", "40", "2026-05-05 08:30-12:00 Hang @Ash");
+        var oak = Job("Oak Lane 3", "40", "2026-05-05 11:30 Rough-in @Ash");
+        var text = FirmPaper.All[0].Write(Data(elm) with { Elsewhere = Data(oak).Summaries }, null).Value.Markdown;
+        Assert.Equal("**At the same time:** Oak Lane 3 11:30", Assert.Single(Visits(text))[6]);
+    }
+
+    /// <summary>May 5th of 2026 is a Tuesday.</summary>
+    [Fact]
+    public void AVisitHasItsWeekdayTheAddressTheTelephoneAndWhoIsNotReady()
+    {
+        var job = Job("Elm Street 12", "40", "2026-05-05 Hang @Ash").SayOf("Elm Street 12", HouseFacts.Address, "12 Elm Street")
+            .SayOf("Ash", ContactFacts.Telephone, "555 0100");
+        var text = FirmPaper.All[0].Write(Data(job), null).Value.Markdown;
+        Assert.Contains("Telephone: 555 0100", text);
+        var visit = Assert.Single(Visits(text));
+        Assert.Equal(("Tue 2026-05-05", "12 Elm Street"), (visit[1], visit[5]));
+        Assert.Matches("Rough-in: .*W01.*;", visit[10]);
+    }
+
+    [Fact]
+    public void CableThatIsInThePlanIsNotASecondTimeAmongTheParts()
+    {
+        var job = Job("Elm Street 12", "50");
+        Assert.DoesNotMatch(@"\| 16/2 +\| \d+ ft", CallOff(job));
+        job.Do(j => SetFact.Typed(j.House, j.Run("W01").Cable!.Item, CableTypeFacts.BoxLength, ""));
+        Assert.Matches(@"\| 16/2 +\| 50 ft", CallOff(job));
+    }
+
+    [Fact]
+    public void DrywallTheHandoverAndABoxThatComesAfterItsVisitAreDue()
+    {
+        var job = Job("Elm Street 12", "40", "2026-05-20 Hang @Ash").SayOf("Elm Street 12", HouseFacts.DrywallOn, "2026-05-08")
+            .SayOf("Elm Street 12", HouseFacts.HandoverOn, "2026-05-09").Say("W01", UnitFacts.OrderedOn, "2026-04-01")
+            .Say("W01", UnitFacts.ExpectedOn, "2026-05-22");
+        var text = FirmPaper.All[0].Write(Data(job), null).Value.Markdown;
+        Assert.Matches(@"Fri 2026-05-08 +\| Elm Street 12 +\| Drywall starts; not ready before it +\| .*W01", text);
+        Assert.Matches(@"Sat 2026-05-09 +\| Elm Street 12 +\| Handover; not ready before it +\| .*W01", text);
+        Assert.Matches(@"Wed 2026-05-20 +\| Elm Street 12 +\| Boxes come on 2026-05-22, after the visit: Hang +\| W01", text);
     }
 }

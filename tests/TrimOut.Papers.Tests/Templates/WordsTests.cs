@@ -109,7 +109,10 @@ public class WordsTests
         asked.UnionWith(["Visit that nobody said took place", "Last day to order units", "Last day to call off parts", "Boxes that did not come",
             "Boxes expected", "yearly visit", "The crew's warranty ends", "A maker's warranty ends", "What is due", "Which", "Nothing is due.", "at once",
             "Units not ordered, to be here by then; how long their order takes is not known",
-            "Parts to be here by then; how long parts take is not typed", "To be ordered again: did not arrive, or came wrong"]);
+            "Parts to be here by then; how long parts take is not typed", "To be ordered again: did not arrive, or came wrong", "Drywall starts",
+            "Drywall starts; not ready before it", "Handover; not ready before it", "Boxes come on {0}, after they must be here",
+            "Boxes come on {0}, after the visit: {1}",
+            "Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Telephone: {0}", "Of {0} houses, without: {1}."]);
         // What is on them where boxes came wrong, parts were ordered or not, and two files or two laptops disagree.
         asked.UnionWith(["To be ordered again", "came wrong", "did not arrive", "No order day noted, so it counts as not ordered: {0}.",
             "Runs that have no length yet: {0}.", "ordered on {0} ({1})", "Copies of these houses, counted once: {0}.",

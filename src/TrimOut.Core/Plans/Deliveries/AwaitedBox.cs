@@ -22,9 +22,12 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
 
     private const string OfAnother = "box-label-off";
 
+    private static readonly ImmutableArray<Fact> Said =
+        [UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered, UnitFacts.LeadCameAt, UnitFacts.Damage];
+
     private static readonly ImmutableArray<string> CameWrong = ["delivered-size-off", "delivered-finish-off", "delivered-lead-off", "delivered-damaged"];
 
-    /// <summary>All of a house, in walking order.</summary>
+    /// <summary>All of a house, in walking order; of a box that another one came for nothing is said any more.</summary>
     /// <param name="house">The house.</param>
     /// <param name="report">What the checks say of it: what is waived is not ordered again.</param>
     /// <param name="today">The day on which it is looked at.</param>
@@ -42,7 +45,8 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
                 return new AwaitedBox(unit, another, Reorder: false, Overdue: false);
             var wrong = CameWrong.SelectMany(c => said[c]).FirstOrDefault();
             return wrong is null ? null
-                : unit.Item.Get(UnitFacts.ReorderedOn) is { } again ? Again(unit, again, late)
+                : unit.ComesAgain && unit.Item.Get(UnitFacts.ReorderedOn) is { } again ? Again(unit, again, late)
+                : OfTheOneBefore(unit) ? null
                 : new AwaitedBox(unit, wrong, Reorder: true, Overdue: false);
         }
         return unit.BoxDidNotCome ? new AwaitedBox(unit, NotArrived.With(), Reorder: true, late)
@@ -51,6 +55,10 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
             : unit.Item.Get(UnitFacts.OrderedOn) is not null ? new AwaitedBox(unit, NoDay.With(), Reorder: false, Overdue: false)
             : null;
     }
+
+    /// <summary>Whether another one came since it was ordered again, and what is wrong was written of the one before.</summary>
+    private static bool OfTheOneBefore(Unit unit) => unit.Item.Latest(UnitFacts.ReorderedOn) is { Stored: not null } again
+        && !Said.Any(f => unit.Item.Latest(f) is { Stored: not null } head && head.IsAfter(again));
 
     private static AwaitedBox Again(Unit unit, DateOnly on, bool late) =>
         new(unit, unit.BoxExpectedOn is { } expected ? ReorderedFor.With(Day(on), Day(expected)) : Reordered.With(Day(on)), Reorder: false, late);

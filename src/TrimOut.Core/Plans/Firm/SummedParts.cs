@@ -1,7 +1,9 @@
 using System.Collections.Immutable;
+using System.Globalization;
 using System.Text.Json.Serialization;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Visits;
 
 namespace TrimOut.Core.Plans.Firm;
 
@@ -39,20 +41,39 @@ public readonly record struct UnitsWaiting(WaitsFor For, int Units);
 /// <param name="What">What is done.</param>
 /// <param name="Phase">The phase that it belongs to; null for none.</param>
 /// <param name="Expected">Who is expected.</param>
-/// <param name="Before">Phases that must be ready before and are not.</param>
+/// <param name="Before">Phases that must be ready before and are not, each with who is not through it.</param>
 public sealed record SummedVisit(
-    DateOnly? On, TimeOnly? From, decimal? Lasts, string What, Phase? Phase, ImmutableArray<string> Expected, ImmutableArray<Phase> Before);
+    DateOnly? On, TimeOnly? From, decimal? Lasts, string What, Phase? Phase, ImmutableArray<string> Expected, ImmutableArray<OpenPhase> Before);
 
 /// <summary>A box that is not here, or that came wrong.</summary>
 /// <param name="Tag">The tag of its unit.</param>
 /// <param name="Expected">The day on which it is expected; null while none is known.</param>
 /// <param name="Here">Whether it came.</param>
 /// <param name="Reorder">Whether it is to be ordered again, and nobody did.</param>
-public readonly record struct SummedBox(string Tag, DateOnly? Expected, bool Here, bool Reorder);
+/// <param name="Ordered">Whether the day of an order is noted.</param>
+/// <param name="TooLate">By when it must be here, where it comes after that; null where it comes in time, or nothing says so.</param>
+public readonly record struct SummedBox(string Tag, DateOnly? Expected, bool Here, bool Reorder, bool Ordered, SummedTooLate? TooLate);
+
+/// <summary>A box that comes after the day on which it must be here.</summary>
+/// <param name="Comes">The day on which it is expected; where none is noted, the first on which it can be here.</param>
+/// <param name="Needed">The day on which it must be here.</param>
+/// <param name="Visit">The visit to hang that it is needed for; empty where the handover says the day.</param>
+public readonly record struct SummedTooLate(DateOnly Comes, DateOnly Needed, string Visit);
+
+/// <summary>Somebody who is expected at a visit.</summary>
+/// <param name="Name">The name.</param>
+/// <param name="Telephone">The number that they answer.</param>
+public readonly record struct SummedPerson(string Name, string Telephone);
 
 /// <summary>What is due on a day.</summary>
 public enum DueKind
 {
+    /// <summary>The day on which drywall starts; with it stands who is not through what must be in the walls before.</summary>
+    Drywall,
+
+    /// <summary>The handover; with it stands who is not through a phase before it.</summary>
+    Handover,
+
     /// <summary>A visit.</summary>
     Visit,
 
@@ -73,6 +94,9 @@ public enum DueKind
 
     /// <summary>Boxes that are expected.</summary>
     Box,
+
+    /// <summary>Boxes that come after the day on which they must be here, whenever that is.</summary>
+    BoxTooLate,
 
     /// <summary>The yearly visit of a house in service.</summary>
     YearlyVisit,
@@ -95,12 +119,18 @@ public sealed record SummedDay(DueKind Kind, DateOnly? On, string What, DateOnly
     [JsonIgnore]
     public SummedVisit? Visit { get; init; }
 
+    /// <summary>Of boxes that come too late how they do; null where something else is due.</summary>
+    [JsonIgnore]
+    public SummedTooLate? TooLate { get; init; }
+
     /// <summary>Whether a warranty ends on it.</summary>
     public bool IsEnd => Kind is DueKind.CrewWarranty or DueKind.MakerWarranty;
 
     /// <summary>What it is, in words.</summary>
     public string InWords => Kind switch
     {
+        DueKind.Drywall => What.Length == 0 ? "drywall starts" : $"drywall starts, not ready before it: {What}",
+        DueKind.Handover => What.Length == 0 ? "handover" : $"handover, not ready before it: {What}",
         DueKind.Visit => $"visit: {What}",
         DueKind.Order => $"order {What}",
         DueKind.OrderHere => $"{What} not ordered, to be here by then; how long it takes is not known",
@@ -108,6 +138,8 @@ public sealed record SummedDay(DueKind Kind, DateOnly? On, string What, DateOnly
         DueKind.PartsHere => $"parts for {What} to be here by then; how long parts take is not typed",
         DueKind.Reorder => $"order again {What}: did not arrive, or came wrong",
         DueKind.Box => $"box of {What} expected",
+        DueKind.BoxTooLate when TooLate is { } late => $"box of {What} comes after {(late.Visit.Length == 0 ? "it must be here" : late.Visit)}: "
+            + late.Comes.ToString("yyyy-MM-dd", CultureInfo.InvariantCulture),
         DueKind.YearlyVisit => "yearly visit",
         DueKind.CrewWarranty => "crew's warranty ends",
         _ => $"maker's warranty of {What} ends",

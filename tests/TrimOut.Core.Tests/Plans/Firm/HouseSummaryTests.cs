@@ -1,6 +1,7 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Deliveries;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.Core.Tests.Decisions;
 using TrimOut.Core.Tests.Plans.InService;
@@ -105,4 +106,61 @@ public class HouseSummaryTests
         Assert.Contains(Of(job).Days, d => d.Kind == DueKind.CallOff && d.On == new DateOnly(2026, 4, 10));
         Assert.DoesNotContain(Of(job).Days, d => d.Kind == DueKind.PartsHere && d.On == new DateOnly(2026, 4, 20));
     }
+
+    /// <summary>W02 came damaged and was ordered again; what came then is whole, as far as anybody wrote.</summary>
+    [Fact]
+    public void ABoxThatAnotherOneCameForIsNotAwaitedAnyMore()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W02", UnitFacts.BoxLabel, "W02").Say("W02", UnitFacts.Damage, "bar bent");
+        Assert.Equal(["W02"], Of(job).NotArrived(Today).Select(b => b.Tag));
+        job.Do(Deliver.Reordered(job.Unit("W02"), Today));
+        Assert.Equal((false, false), (Of(job).Boxes.Single().Here, Of(job).Boxes.Single().Reorder));
+        job.Do(j => Deliver.Came(j.Unit("W02")));
+        Assert.Empty(Of(job).Boxes);
+        Assert.Empty(AwaitedBox.Of(job.House, job.Report, Today));
+        job.Say("W02", UnitFacts.Damage, "bar bent again");
+        Assert.Equal(["W02"], Of(job).NotArrived(Today).Select(b => b.Tag));
+        Assert.True(Assert.Single(AwaitedBox.Of(job.House, job.Report, Today)).Reorder);
+    }
+
+    [Fact]
+    public void TheBoxOfAnotherUnitIsAmongThoseThatDidNotArrive()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W02", UnitFacts.BoxLabel, "W01");
+        Assert.Equal(["W02"], Of(job).NotArrived(Today).Select(b => b.Tag));
+    }
+
+    [Theory]
+    [InlineData("2026-04-10", true)]
+    [InlineData("2026-04-11", true)]
+    [InlineData("2026-04-12", false)]
+    public void ABoxThatComesAfterItsVisitIsDueWhateverTheDay(string visit, bool late)
+    {
+        var job = new TestJob().Window("W01").Say("W01", UnitFacts.ExpectedOn, "2026-04-12");
+        job.Do(QuickPeople.Visit(job.House, visit + " Hang").Value);
+        Assert.Equal(late ? $"{visit} box of W01 comes after Hang: 2026-04-12" : "", string.Join("; ", Due(job, "2026-03-02").Split("; ")
+            .Where(d => d.Contains("comes after", StringComparison.Ordinal))));
+        Assert.Equal((late, false), (Of(job).Boxes.Single().TooLate is not null, Of(job).Boxes.Single().Ordered));
+    }
+
+    /// <summary>Drywall closes what is not through rough-in; past it only what was not ready is late.</summary>
+    [Fact]
+    public void DrywallAndTheHandoverAreDueWithWhatIsNotReadyBeforeThem()
+    {
+        var job = new TestJob().Window("W01").SayOf("Test house", HouseFacts.DrywallOn, "2026-03-04").SayOf("Test house", HouseFacts.HandoverOn, "2026-03-05");
+        Assert.DoesNotContain("drywall", Due(job, "2026-02-25"));
+        Assert.StartsWith("2026-03-04 drywall starts, not ready before it: ", Due(job, "2026-02-26"));
+        Assert.Matches("2026-03-05 handover, not ready before it: .*W01", Due(job, "2026-02-27"));
+        foreach (var step in StepList.All.Where(s => s.Phase <= Phase.RoughIn))
+        {
+            foreach (var who in Progress.Walkers(job.House).Where(w => StepList.Of(step.Phase, w).Contains(step)).ToList())
+                job.Do(MarkStep.NotNeeded(who, step, "test"));
+        }
+        Assert.StartsWith("2026-03-04 drywall starts; ", Due(job, "2026-03-04"));
+        Assert.DoesNotContain("drywall", Due(job, "2026-03-05"));
+        job.SayOf("Test house", HouseFacts.AcceptedOn, "2026-03-05");
+        Assert.DoesNotContain("handover", Due(job, "2026-03-05"));
+    }
+
+    private static readonly DateOnly Today = new(2026, 3, 31);
 }
