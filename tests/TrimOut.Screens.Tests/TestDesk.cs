@@ -59,9 +59,9 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public IFirmBoard Firm() => AllHouses;
 
-    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, CancellationToken stop)
+    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, CancellationToken stop)
     {
-        Written.Add($"{paper} of {houses.Count}");
+        Written.Add($"{paper} of {houses.Count} of {all.Count}");
         return new List<string> { $"{paper}.md" };
     }
 

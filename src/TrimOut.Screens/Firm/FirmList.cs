@@ -12,6 +12,9 @@ public sealed record FirmList(string Name, string Id, Func<HouseSummary, DateOnl
     /// <summary>The days of a week.</summary>
     public const int Week = 7;
 
+    /// <summary>What is late for more days than this stands behind what is pressing now; our own choice, no published source.</summary>
+    private const int LongLate = 14;
+
     /// <summary>All houses with what is next.</summary>
     public static FirmList Everything { get; } = new("All", "all", (s, today, _) => [FirmWords.Next(s, today)]);
 
@@ -21,7 +24,8 @@ public sealed record FirmList(string Name, string Id, Func<HouseSummary, DateOnl
         Everything,
         new("Stops", "stops", (s, _, _) => FirmWords.Stops(s)),
         new("Waiting", "waiting", (s, today, _) => s.HeadOn(today).Waiting.Select(FirmWords.Waiting)),
-        new("Due this week", "due", (s, today, firm) => s.Due(today, Week).Select(d => FirmWords.Due(s, d, today, firm))),
+        new("Due this week", "due", (s, today, firm) => s.Due(today, Week).OrderBy(d => d.On < today.AddDays(-LongLate))
+            .Select(d => FirmWords.Due(s, d, today, firm))),
         new("Orders out", "orders", (s, _, _) => FirmWords.OrdersOut(s)),
         new("Boxes not arrived", "boxes", (s, today, _) => s.NotArrived(today).Select(FirmWords.Box)),
         new("Warranties", "warranties", (s, today, _) => s.WarrantiesEnding(today, DueInService.WarrantyDays).Select(d => FirmWords.Due(d, today))),

@@ -100,7 +100,8 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
         area.Put(UnitsAt, 2, "Units", Tone.Heading);
         area.PutFit(SaidAt, 2, area.Width - SaidAt, Chosen.Name, Tone.Heading);
         var below = Selected < rows.Count ? Below(rows[Selected].House, rows[Selected].Said) : "";
-        var lines = Math.Clamp((below.Length / Math.Max(1, area.Width - 12)) + 1, 2, Math.Max(2, Math.Min(MostBelow, area.Height - Top - LeastListed)));
+        var lines = Math.Clamp((below.Length / Math.Max(1, area.Width - 12)) + 1, 2, Math.Max(2,
+            Math.Max(Math.Min(MostBelow, area.Height - Top - LeastListed), area.Height - Top - rows.Count)));
         var list = area.Rows(Top, area.Height - Top - lines);
         foreach (var (line, at) in Paging.Rows(list, rows.Count, Selected, at => this with { Selected = at }))
             DrawRow(list, line, rows[at].House, rows[at].Said, at == Selected, context);
@@ -124,6 +125,7 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, int Selected) : IF
         $"{NumberText.Plain(shown.Count)} of {NumberText.Counted(Board.Rows.Count, "house")}"
         + (shown.Sum(r => r.House.Summary?.Stops ?? 0) is > 0 and var stops
             ? $", {NumberText.Counted(stops, "stop")} in {(shown.Count == 1 ? "it" : "them")}" : "")
+        + (Board.Rows.Count(r => r.Why is not null) is > 0 and var closed ? $"; {NumberText.Plain(closed)} can't be opened" : "")
         + (Board.Left is > 0 and var left ? $"; {NumberText.Plain(left)} to be read again ({Stale})" : "");
 
     private string? Says(FirmRow row, DateOnly today, FirmVisits firm)
@@ -184,7 +186,7 @@ internal static class FirmKeys
         "week-plan: who is where in the next seven days; call-off: parts and one cut plan",
         (text, context) => new[] { WeekPlan, CallOff }.FirstOrDefault(p => p == text.Trim()) is not { } paper
             ? new Refusal($"Choose: {WeekPlan}, or {CallOff}.")
-            : new Transition(screen, Write(paper, [.. screen.Shown(context.Today).Select(r => r.House.Path)])))
+            : new Transition(screen, Write(paper, [.. screen.Shown(context.Today).Select(r => r.House.Path)], screen.Board.Rows)))
     {
         Options = [new Core.Facts.Option(WeekPlan, WeekPlan), new Core.Facts.Option(CallOff, CallOff)],
     };
@@ -193,6 +195,6 @@ internal static class FirmKeys
 
     private const string CallOff = "call-off";
 
-    private static Ask.Beside Write(string paper, IReadOnlyList<string> houses) => new("Writing the paper", (desk, _, stop) =>
-        desk.WriteOverHouses(paper, houses, stop).Then<Ask>(files => new Ask.Say($"Written: {string.Join(", ", files)}.")));
+    private static Ask.Beside Write(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all) => new("Writing the paper", (desk, _, stop) =>
+        desk.WriteOverHouses(paper, houses, all, stop).Then<Ask>(files => new Ask.Say($"Written: {string.Join(", ", files)}.")));
 }

@@ -119,10 +119,11 @@ public interface IDesk
     /// <summary>Writes a paper over several houses into the user's own folder. Called beside the keys.</summary>
     /// <param name="paper">Its short name.</param>
     /// <param name="houses">The house files.</param>
+    /// <param name="all">All houses that there are: which are left out, and which can't be opened, stands on the paper.</param>
     /// <param name="stop">Stops between two houses.</param>
     /// <returns>The files that were written, or why there are none.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, CancellationToken stop) =>
+    Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, CancellationToken stop) =>
         new Refusal("There are no papers here.");
 
     /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>

@@ -30,7 +30,7 @@ internal static class FirmPaperVerb
             var paper = FirmPaper.All.FirstOrDefault(p => p.Id == parsed.GetValue(id)) ?? throw new VerbException(ExitCode.Usage,
                 $"There is no paper over houses \"{parsed.GetValue(id)}\". There are: {string.Join(", ", FirmPaper.All.Select(p => p.Id))}.");
             var (rows, ends) = FirmVerb.Rows(parsed.GetValue(places), kept: false);
-            foreach (var file in FirmPaperFiles.Write(paper, rows, PaperVerb.Day(parsed.GetValue(day)), parsed.GetValue(language),
+            foreach (var file in FirmPaperFiles.Write(paper, rows, [], PaperVerb.Day(parsed.GetValue(day)), parsed.GetValue(language),
                 parsed.GetValue(folder) ?? ".", _ => parsed.GetValue(over), stop).OrEnd(ExitCode.Usage))
                 Console.Out.WriteLine(file);
             return ends;

@@ -30,7 +30,7 @@ public class FirmTests
         user.Press("J").Sees("All houses").Sees("Test house").Sees("can't be opened: houses/bad").Sees("not read yet")
             .Sees("1 to be read again (~)");
         board.Rows = [.. board.Rows.Take(2)];
-        user.Press("right", "right", "right").Sees("2026-03-20 visit: Hang").Sees("1 of 2 houses");
+        user.Press("right", "right", "right").Sees("2026-03-20 visit: Hang").Sees("1 of 2 houses").Sees("1 can't be opened");
         user.Press("right", "right").Sees("No house is in this list: Boxes not arrived.").Press("left", "left").Press("enter").Sees("Corner house");
     }
 
@@ -48,7 +48,19 @@ public class FirmTests
         };
         using var user = new TerminalUser(desk);
         user.Press("J", "/").Type("Oak").Press("w").Type("call-off").Sees("Written: call-off.md.");
-        Assert.Equal(["call-off of 1"], desk.Written);
+        Assert.Equal(["call-off of 1 of 2"], desk.Written);
+    }
+
+    /// <summary>On March 16th that of March 1st is late for 15 days, that of the 2nd for 14.</summary>
+    [Theory]
+    [InlineData("2026-03-01", "2026-03-20")]
+    [InlineData("2026-03-02", "2026-03-02")]
+    public void WhatIsLateForWeeksStandsBehindWhatIsPressingNow(string late, string first)
+    {
+        var job = new TestJob().Window("W01");
+        job.Do(QuickPeople.Visit(job.House, late + " Hang").Value).Do(j => QuickPeople.Visit(j.House, "2026-03-20 Pair").Value);
+        var summary = HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House));
+        Assert.StartsWith(first, FirmList.All.Single(l => l.Id == "due").Of(summary, new DateOnly(2026, 3, 16), FirmVisits.Of([summary])).First());
     }
 
     [Fact]

@@ -88,10 +88,10 @@ public sealed class MergeVerbTests : IDisposable
     {
         foreach (var (name, by, width, height) in new[] { ("a:2", "Ada", "900 mm", "1200 mm"), ("b:1", "Bo", "910 mm", "1210 mm") })
         {
-            File.WriteAllText(_run.In(name[0] + ".jsonl"), Start + $$$"""{"v":1,"id":"{{{name}}}","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"{{{by}}}","what":"x",""" +
-                $$$"""
-                "edits":[{"put":"w","field":"rough-width","value":"{{{width}}}"},{"put":"w","field":"rough-height","value":"{{{height}}}"},{"put":"w","field":"note","value":"{{{by}}}"}]}
-                """);
+            File.WriteAllText(_run.In(name[0] + ".jsonl"), Start +
+                $$$"""{"v":1,"id":"{{{name}}}","stamp":2,"at":"2026-03-02T09:00:00+00:00","by":"{{{by}}}","what":"x","edits":[""" +
+                $$$"""{"put":"w","field":"rough-width","value":"{{{width}}}"},{"put":"w","field":"rough-height","value":"{{{height}}}"},""" +
+                $$$"""{"put":"w","field":"note","value":"{{{by}}}"}]}""");
         }
         Assert.Equal(0, _run.Run("restore", "a", "a.jsonl").Code);
         Assert.Equal(2, _run.Run("merge", "a.trimout", "b.jsonl").Code);
