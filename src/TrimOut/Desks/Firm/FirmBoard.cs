@@ -5,7 +5,7 @@ namespace TrimOut.Desks.Firm;
 
 /// <summary>
 /// The houses of a firm while they are looked at: shown at once as they were kept, and made anew beside the keys, one after the other; also those that somebody
-/// changes meanwhile, that come, or that go away.
+/// changes meanwhile.
 /// </summary>
 internal sealed class FirmBoard : IFirmBoard
 {
@@ -15,14 +15,7 @@ internal sealed class FirmBoard : IFirmBoard
     private volatile FirmRow[] _rows;
     private volatile IReadOnlyList<FirmRow> _once;
 
-    private readonly IReadOnlyList<string> _places;
-
-    private FirmBoard(IReadOnlyList<string> places)
-    {
-        _places = places;
-        _rows = FirmHouses.Kept(FirmHouses.Find(places));
-        _once = FirmHouses.Once(_rows);
-    }
+    private FirmBoard(FirmRow[] rows) => (_rows, _once) = (rows, FirmHouses.Once(rows));
 
     /// <inheritdoc/>
     public IReadOnlyList<FirmRow> Rows => _once;
@@ -31,16 +24,14 @@ internal sealed class FirmBoard : IFirmBoard
     public int Left => _over.Task.IsCompleted ? 0 : _rows.Count(r => r.Stale);
 
     /// <inheritdoc/>
-    public bool IsWatched => !_over.Task.IsCompleted;
+    public bool IsWatched => !_over.Task.IsCompleted && _rows.Length > 0;
 
-    /// <summary>
-    /// Shows the houses of folders, begins to make anew what is stale, and looks every other second whether one was changed, came, or went away.
-    /// </summary>
-    /// <param name="places">Folders, or house files.</param>
-    public static FirmBoard Of(IReadOnlyList<string> places)
+    /// <summary>Shows these houses, begins to make anew what is stale, and looks every other second whether one was changed.</summary>
+    public static FirmBoard Of(IReadOnlyList<string> paths)
     {
-        var board = new FirmBoard(places);
-        new Thread(board.Watch) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
+        var board = new FirmBoard(FirmHouses.Kept(paths));
+        if (paths.Count > 0)
+            new Thread(board.Watch) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
         return board;
     }
 
@@ -49,18 +40,16 @@ internal sealed class FirmBoard : IFirmBoard
 
     private void Watch()
     {
-        var stamps = new Dictionary<string, string?>(StringComparer.Ordinal);
+        var stamps = new string?[_rows.Length];
         do
         {
-            if (stamps.Count > 0)
-                Find();
             for (var at = 0; at < _rows.Length && !_over.Task.IsCompleted; at++)
             {
                 var stamp = Stamp(_rows[at].Path);
-                // The first look is at what is kept; from then on at what was seen the beat before. One that could not be read and now can is read again.
-                if (stamps.TryGetValue(_rows[at].Path, out var before) && stamp is not null && stamp != before)
+                // The first look is at what is kept; from then on at what was seen the beat before.
+                if (stamps[at] is { } before && stamp is not null && stamp != before)
                     Show(at, _rows[at] with { Stale = true });
-                stamps[_rows[at].Path] = stamp;
+                stamps[at] = stamp ?? stamps[at];
             }
             for (var at = 0; at < _rows.Length && !_over.Task.IsCompleted; at++)
             {
@@ -69,16 +58,6 @@ internal sealed class FirmBoard : IFirmBoard
             }
         }
         while (!_over.Task.Wait(Beat));
-    }
-
-    /// <summary>Houses that came have a row from now on, and those that went away have none any more.</summary>
-    private void Find()
-    {
-        var found = FirmHouses.Find(_places);
-        if (found.SequenceEqual(_rows.Select(r => r.Path)))
-            return;
-        var known = _rows.ToDictionary(r => r.Path);
-        Show([.. found.Select(p => known.GetValueOrDefault(p) ?? FirmHouses.Kept(p))]);
     }
 
     private static FirmRow MadeAnew(FirmRow row)
@@ -110,11 +89,6 @@ internal sealed class FirmBoard : IFirmBoard
     {
         FirmRow[] rows = [.. _rows];
         rows[at] = row;
-        Show(rows);
-    }
-
-    private void Show(FirmRow[] rows)
-    {
         _rows = rows;
         _once = FirmHouses.Once(rows);
     }
