@@ -75,7 +75,7 @@ public static class AskedAgain
     /// <summary>The steps that wait since something was replaced, with whose step each is.</summary>
     public static IEnumerable<(Subject Subject, Step Step, Service Since)> Waiting(House house) => !house.ItemsOf(ItemKind.Service).Any() ? []
         : from subject in Progress.Walkers(house)
-          // Few steps wait, and whether one does is seen more quickly than whether it applies.
+              // Few steps wait, and whether one does is seen more quickly than whether it applies.
           from step in StepList.All.Where(s => s.Subject == subject.Item.Kind)
           let since = Since(subject, step)
           where since is not null && (subject is not Unit unit || step.Applies(unit))
