@@ -5,7 +5,6 @@ using TrimOut.Core.Sun;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
-using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.OwnerPapers;
 

@@ -14,5 +14,7 @@ public static class KnownBadMends
     /// <summary>By what happens, with the reason.</summary>
     public static IReadOnlyDictionary<string, string> All { get; } = new Dictionary<string, string>
     {
+        ["ordered-without-size makes caution changed-since-order"] =
+            "the size is written after the maker acknowledged the order: whether he makes it so is to be asked",
     };
 }

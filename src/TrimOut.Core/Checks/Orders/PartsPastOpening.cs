@@ -59,7 +59,7 @@ public sealed class PartsPastOpening : WindowCheck
         ]);
         var at = FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth);
         return sum > opening
-            ? new Outcome.Found((opening < narrowest ? PartsPastPlumb : PartsPast).With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(sum - opening)),
+            ? new Outcome.Found((opening < narrowest ? PartsPastPlumb : PartsPast).With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(Length.Max(sum, narrower + beside) - opening)),
                 at, working)
             : narrower + beside > opening
             ? new Outcome.Found((opening < narrowest ? WithGapsPastPlumb : WithGapsPast).With(narrower, narrower + beside, Arg.AtMost(opening)),
@@ -95,7 +95,7 @@ public sealed class PartsPastOpening : WindowCheck
             return null;
         var (sum, narrower) = (Sum(parts.Select(u => u.Item.Get(UnitFacts.PartWidth)!.Value)), Sum(parts.Select(NarrowerOf)));
         return parts.Count == 0 ? null
-            : sum > most ? Found(PartsPastKnown.With(sum, Arg.AtMost(most)), sum)
+            : sum > most ? Found(PartsPastKnown.With(sum, Arg.AtMost(most)), Length.Max(sum, narrower + beside))
             : narrower + beside > most
             ? Found(WithGapsPastKnown.With(narrower, narrower + beside, Arg.AtMost(most)), narrower + beside)
             : null;
