@@ -149,7 +149,7 @@ public class PartsPastOpeningTests
     public void WhatIsTooWideIsTold()
     {
         Assert.Equal("Take 3/8\" or more off the parts.", Parts("18", "18 1/4").FaultOf(Check, "W01").Mend);
-        Assert.Equal("Put right the part that was mistyped, or take 1/4\" or more off the parts.", Rough("30", "6 1/4").FaultOf(Check, "W01").Mend);
+        Assert.Equal("Put right the part that was mistyped, or take 3/8\" or more off the parts.", Rough("30", "6 1/4").FaultOf(Check, "W01").Mend);
     }
 
     [Fact]
