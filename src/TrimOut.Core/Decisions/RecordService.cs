@@ -102,7 +102,8 @@ public static class RecordService
 
     /// <summary>Why nothing can have been done on a day: it is still to come. Null where it is not, or where nobody knows which day it is.</summary>
     internal static Refusal? RefuseDay(House house, DateOnly day, DateOnly? today) => day > today
-        ? new Refusal($"{ServiceFacts.On.Show(day, house)} is still to come: plan it as a visit under People and dates (P), and record it once it is done.") : null;
+        ? new Refusal($"{ServiceFacts.On.Show(day, house)} is still to come: plan it as a visit under People and dates (P), and record it "
+            + "once it is done.") : null;
 
     private static Refusal? Refuse(House house, Item about, ServiceSaid said)
     {

@@ -6,8 +6,9 @@ namespace TrimOut.Core.Phases;
 
 /// <summary>Which steps are done once more when something was replaced: common practice, no published source.</summary>
 /// <remarks>
-/// Only steps that were marked done, or whose readings were written without a mark, are asked again, and nothing else is. Their marks are cleared by the change that records the service, and so stay in the
-/// history. Beside each stands for which service it is asked again, so that nobody takes it for a step that was never done.
+/// Only steps that were marked done, or whose readings were written without a mark, are asked again, and nothing else is. Their marks are cleared by
+/// the change that records the service, and so stay in the history. Beside each stands for which service it is asked again, so that nobody takes it for
+/// a step that was never done.
 /// </remarks>
 public static class AskedAgain
 {

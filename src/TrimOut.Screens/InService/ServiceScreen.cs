@@ -93,7 +93,8 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
             y = area.PutWrapped(0, y, 2, $"Serial put in: {service.NewSerial ?? "not read yet"}", service.NewSerial is null ? Tone.Caution : Tone.Text);
         if (service.Claim is { } claim)
         {
-            y = area.PutWrapped(0, y, 3, $"{ServiceFacts.Claim.Label}: {claim}, {(service.ClaimIsOpen ? "open" : service.SettledBy?.Show(ServiceFacts.Outcome))}",
+            y = area.PutWrapped(0, y, 3,
+                $"{ServiceFacts.Claim.Label}: {claim}, {(service.ClaimIsOpen ? "open" : service.SettledBy?.Show(ServiceFacts.Outcome))}",
                 service.ClaimIsOpen ? Tone.Caution : Tone.Text);
         }
         var waits = AskedAgain.Waiting(service.House).Where(w => w.Since.Id == service.Id).Select(w => $"{w.Subject.Name}: {w.Step.Label}").ToList();

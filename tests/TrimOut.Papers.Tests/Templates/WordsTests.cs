@@ -115,7 +115,8 @@ public class WordsTests
             "Sun", "Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Telephone: {0}", "Of {0} houses, without: {1}."]);
         // What is on them where boxes came wrong, parts were ordered or not, and two files or two laptops disagree.
         asked.UnionWith(["To be ordered again", "came wrong", "did not arrive", "No order day noted, so it counts as not ordered: {0}.",
-            "Put right first where the house stands.", "Runs that have no length yet: {0}.", "ordered on {0} ({1})", "Copies of these houses, counted once: {0}.",
+            "Put right first where the house stands.",
+            "Runs that have no length yet: {0}.", "ordered on {0} ({1})", "Copies of these houses, counted once: {0}.",
             "A \u2260 behind a value: two laptops have different ones, and the last is shown. Find out which is right before you work by it."]);
         var named = OurWords.Labels.Concat(OurWords.Choices).Select(n => n.Named).ToHashSet();
         // A word that the language tells apart by its fact is asked for with it first.

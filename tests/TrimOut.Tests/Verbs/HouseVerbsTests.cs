@@ -53,7 +53,7 @@ public sealed class HouseVerbsTests : IDisposable
             + "panel\tnew\tP1\nP1\tlocation\tMechanical room\nvisit\tnew\t2026-09-07 Hang @Ash\nHang\tState\tdone\n";
         var set = _run.RunWith(lines, "set", "elm.trimout");
         Assert.Equal("1\n2\n3\n4\n5\n6\n7\n8\n", set.Output);
-        Assert.Equal("contact\tAsh Example\tcrew\t555 0101\nvisit\t2026-09-07\tHang\tdone\tAsh Example\t\t\t\t\t\t\n",
+        Assert.Equal("contact\tAsh Example\tcrew\t555 0101\nvisit\t2026-09-07\tHang\tdone\tAsh Example\t\t\t\t\t\t\t\n",
             _run.Run("people", "elm.trimout").Output.ReplaceLineEndings("\n"));
         var details = _run.Run("set", "--details");
         Assert.Equal(0, details.Code);
@@ -73,13 +73,13 @@ public sealed class HouseVerbsTests : IDisposable
         Assert.Equal(0, _run.Run("import", "elm.trimout", "s.csv").Code);
         var set = _run.RunWith("W01\tserial\tA-1\nhouse\taccepted-on\t2026-10-01\nhouse\twarranty-term\t2 years\nW01\tout-of-level\t0\n"
             + "W01\tstep:clicked-in\tdone although: seen\n"
-            + "service\tnew\tW01 replaced 2027-03-02 @Ash, serial B-7, claim C-17, motor grinds\nW01 replaced 2027-03-02\tClaim came to\tgranted\n",
+            + "service\tnew\tW01 replaced 2026-10-05 @Ash, serial B-7, claim C-17, motor grinds\nW01 replaced 2026-10-05\tClaim came to\tgranted\n",
             "set", "elm.trimout");
         Assert.Equal(("1\n2\n3\n4\n5\n6\n7\n", ""), (set.Output, set.Error));
-        Assert.Equal("due\tnow\tW01 replaced 2027-03-02, to be done again: Clicked in.\n"
-            + "due\tlater\tThe crew's warranty ends on 2028-09-30 (days left: 578).\n"
-            + "done\t2027-03-02\tW01\treplaced\tAsh\tmotor grinds\tA-1\tB-7\tC-17\tgranted\n",
-            _run.Run("service", "elm.trimout", "--date", "2027-03-02").Output.ReplaceLineEndings("\n"));
+        Assert.Equal("due\tnow\tW01 replaced 2026-10-05, to be done again: Clicked in.\n"
+            + "due\tlater\tThe crew's warranty ends on 2028-09-30 (days left: 726).\n"
+            + "done\t2026-10-05\tW01\treplaced\tAsh\tmotor grinds\tA-1\tB-7\tC-17\tgranted\n",
+            _run.Run("service", "elm.trimout", "--date", "2026-10-05").Output.ReplaceLineEndings("\n"));
         Assert.Equal(64, _run.Run("service", "elm.trimout", "--date", "soon").Code);
     }
 

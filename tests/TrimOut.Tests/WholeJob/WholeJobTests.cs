@@ -81,6 +81,7 @@ public sealed class WholeJobTests : IDisposable
             Assert.Equal(3, record.Drawings.Count(d => d.Value.Contains("data:image/jpeg", StringComparison.Ordinal)));
             Assert.True(user.Shell.Context.Report.WaitingForSheets.None);
             Assert.Empty(user.Shell.Context.Report.OpenStops);
+            clock.SetUtcNow(new DateTimeOffset(2026, 9, 3, 9, 0, 0, TimeSpan.Zero));
             ServeAfterHandover(user);
             user.Press("9", "home", "k").Sees("Kept");
             desk.Close(scribe);

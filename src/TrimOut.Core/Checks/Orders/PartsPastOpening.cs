@@ -59,8 +59,8 @@ public sealed class PartsPastOpening : WindowCheck
         ]);
         var at = FieldRef.To(subject.Units[^1].Item, UnitFacts.PartWidth);
         return sum > opening
-            ? new Outcome.Found((opening < narrowest ? PartsPastPlumb : PartsPast).With(sum, Arg.AtMost(opening)), TakeOff.With(Arg.AtLeast(Length.Max(sum, narrower + beside) - opening)),
-                at, working)
+            ? new Outcome.Found((opening < narrowest ? PartsPastPlumb : PartsPast).With(sum, Arg.AtMost(opening)),
+                TakeOff.With(Arg.AtLeast(Length.Max(sum, narrower + beside) - opening)), at, working)
             : narrower + beside > opening
             ? new Outcome.Found((opening < narrowest ? WithGapsPastPlumb : WithGapsPast).With(narrower, narrower + beside, Arg.AtMost(opening)),
                 TakeOff.With(Arg.AtLeast(narrower + beside - opening)), at, working)

@@ -26,6 +26,7 @@ public sealed class PartsWithoutAGap : Fault
             unit.PartWidth = house.OnTape((opening.Finished.PlumbWidth / opening.Units.Count) - 1);
         return At(opening.Tag, [.. opening.Units.Select(u => (u.Key, (Fact)UnitFacts.PartWidth)), (opening.Tag, WindowFacts.WidthTop),
             (kind.Name, CoveringKindFacts.GapBetween)])
-            .Of(((opening.Units.Count - 1) * kind.GapLeast) + (2 * kind.EndClear) - opening.Units.Count, (house.TapeError * (opening.Units.Count + 1)) + LeanNotCounted);
+            .Of(((opening.Units.Count - 1) * kind.GapLeast) + (2 * kind.EndClear) - opening.Units.Count,
+                (house.TapeError * (opening.Units.Count + 1)) + LeanNotCounted);
     }
 }
