@@ -89,7 +89,8 @@ internal sealed class FirmBoard : IFirmBoard
     {
         FirmRow[] rows = [.. _rows];
         rows[at] = row;
-        _rows = rows;
+        // Whoever sees that nothing is left sees what came of it.
         _once = FirmHouses.Once(rows);
+        _rows = rows;
     }
 }
