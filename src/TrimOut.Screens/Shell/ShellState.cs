@@ -101,7 +101,8 @@ internal sealed partial class ShellState
             return;
         }
         MessagePart = 0;
-        if (Screen is ITicking)
+        // A program left open overnight knows by its next key which day it is.
+        if (Screen is ITicking || DateOnly.FromDateTime(_desk.Clock.GetLocalNow().DateTime) != Context.Today)
             Tick();
         var word = BeginsWord(stroke);
         // A number that strayed is looked at before anything else: not even a stop takes the Esc that leads back to it.

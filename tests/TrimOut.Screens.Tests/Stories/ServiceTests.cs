@@ -57,6 +57,17 @@ public class ServiceTests
     }
 
     [Fact]
+    public void AProgramLeftOpenOvernightTakesWhatWasDoneToday()
+    {
+        var clock = new FakeTimeProvider(Now);
+        using var user = new TerminalUser(new TestDesk(clock), Accepted().Scribe);
+        user.Press("H", "n").Write("W01 repaired 2027-03-03").Press("enter").Sees("2027-03-03 is still to come").Press("esc");
+        clock.Advance(TimeSpan.FromDays(1));
+        user.Press("n").Type("W01 repaired 2027-03-03").Press("esc").Sees("W01 repaired 2027-03-03");
+        Assert.Single(user.House.Services);
+    }
+
+    [Fact]
     public void FromTheSheetOfARemoteTheLineBeginsWithIt()
     {
         using var user = At(Accepted());
