@@ -119,6 +119,9 @@ internal static class HouseSource
 
     private static readonly HashSet<string> Said = new(StringComparer.Ordinal);
 
+    /// <summary>Another command line begins, of which nothing was said yet.</summary>
+    public static void Begin() => Said.Clear();
+
     private static HouseLog Told(HouseLog log, bool aloud)
     {
         if (aloud)

@@ -45,6 +45,7 @@ internal static class Program
 
     private static int CarryOut(string[] arguments)
     {
+        HouseSource.Begin();
         var parsed = Verbs.Value.Parse(arguments, new ParserConfiguration { ResponseFileTokenReplacer = null });
         if (parsed.Errors.Count == 0 && EmptyOf(parsed.CommandResult) is { } empty)
         {

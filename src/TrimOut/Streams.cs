@@ -25,8 +25,23 @@ internal static class Streams
             Console.SetIn(Reader(new FileStream(new SafeFileHandle(0, ownsHandle: false), FileAccess.Read, bufferSize: 0)));
         else
             Console.SetIn(Reader(Console.OpenStandardInput()));
-        _output = IsClosed(1) ? new ClosedWriter() : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new BareOutput(1));
-        _error = IsClosed(2) ? TextWriter.Null : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardError() : new BareOutput(2));
+        Guard(IsClosed(1) ? new ClosedWriter() : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardOutput() : new BareOutput(1)),
+            IsClosed(2) ? TextWriter.Null : Writer(OperatingSystem.IsWindows() ? Console.OpenStandardError() : new BareOutput(2)));
+    }
+
+    /// <summary>The same where the streams are other ones than those of the process.</summary>
+    /// <param name="input">What is read as standard input.</param>
+    /// <param name="output">What standard output is written to.</param>
+    /// <param name="error">What standard error is written to.</param>
+    internal static void Guard(Stream input, Stream output, Stream error)
+    {
+        Console.SetIn(Reader(input));
+        Guard(Writer(output), Writer(error));
+    }
+
+    private static void Guard(TextWriter output, TextWriter error)
+    {
+        (_output, _error) = (output, error);
         Console.SetOut(new ShownWriter(_output));
         Console.SetError(new ShownWriter(_error));
     }

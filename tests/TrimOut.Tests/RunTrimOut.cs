@@ -4,7 +4,7 @@ namespace TrimOut.Tests;
 
 /// <summary>
 /// Runs the real program, as a shell would, in a folder of its own. TRIMOUT_PROGRAM is the path of another build of it, such as the native one; the one
-/// beside the tests when unset.
+/// beside the tests when unset, which is kept warm for what is only run and read.
 /// </summary>
 public sealed class RunTrimOut : IDisposable
 {
@@ -15,6 +15,8 @@ public sealed class RunTrimOut : IDisposable
 
     public string Folder { get; } = Directory.CreateTempSubdirectory("trimout-").FullName;
 
+    private string Data => In("data");
+
     public string In(string name) => Path.Combine(Folder, name);
 
     /// <summary>Runs it with nothing on standard input and no terminal.</summary>
@@ -22,6 +24,8 @@ public sealed class RunTrimOut : IDisposable
 
     public Ended RunWith(string input, params string[] arguments)
     {
+        if (Elsewhere is null)
+            return WarmProgram.Run(Folder, Data, input, arguments);
         using var process = Start(arguments);
         return End(process, input);
     }
@@ -56,7 +60,7 @@ public sealed class RunTrimOut : IDisposable
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         };
-        start.Environment["XDG_DATA_HOME"] = In("data");
+        start.Environment["XDG_DATA_HOME"] = Data;
         return Process.Start(start)!;
     }
 
