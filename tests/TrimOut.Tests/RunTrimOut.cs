@@ -22,10 +22,12 @@ public sealed class RunTrimOut : IDisposable
     /// <summary>Runs it with nothing on standard input and no terminal.</summary>
     public Ended Run(params string[] arguments) => RunWith("", arguments);
 
-    public Ended RunWith(string input, params string[] arguments)
+    public Ended RunWith(string input, params string[] arguments) =>
+        Elsewhere is null ? WarmProgram.Run(Folder, Data, input, arguments) : RunAlone(input, arguments);
+
+    /// <summary>Runs it as a process of its own, also where a warm one waits: for what the process itself has to say.</summary>
+    public Ended RunAlone(string input, params string[] arguments)
     {
-        if (Elsewhere is null)
-            return WarmProgram.Run(Folder, Data, input, arguments);
         using var process = Start(arguments);
         return End(process, input);
     }

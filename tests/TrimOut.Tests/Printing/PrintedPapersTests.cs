@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using System.Globalization;
 using System.Text;
 using System.Text.RegularExpressions;
@@ -198,8 +199,11 @@ public class PrintedPapersTests
         }
     }
 
-    private static byte[] Printed(WrittenPaper paper, SheetSize size) =>
-        new PdfPrinter(size, html => new Browser(ChromiumFactAttribute.Browser!, Browser.Limit).Print(html, CancellationToken.None)).Print(paper);
+    /// <summary>Printed once, however many tests read it.</summary>
+    private static byte[] Printed(WrittenPaper paper, SheetSize size) => Prints.GetOrAdd((paper.Id, paper.Markdown, size), _ =>
+        new PdfPrinter(size, html => new Browser(ChromiumFactAttribute.Browser!, Browser.Limit).Print(html, CancellationToken.None)).Print(paper));
+
+    private static readonly ConcurrentDictionary<(string Paper, string Markdown, SheetSize Size), byte[]> Prints = new();
 
     private static PaperData Data(string sample) => PaperData.Of(HouseLog.Of(File.ReadLines(
         Path.Combine(Repository.Root, "sample-jobs", sample, "history.jsonl")).Where(l => l.Length > 0).Select(l => ChangeJson.Read(l).Value)).Value, Day);
