@@ -88,7 +88,8 @@ internal static class PageStyle
           .sun-sheet h3 { margin: 2mm 0 1mm; }
           .sun-sheet h3 ~ p { line-height: 1.3; margin-bottom: 1.5mm; }
           .sun-sheet h3 ~ p svg { margin: 0; }
-          .panel-schedule h3 ~ h3 { break-before: page; }
+          .panel-schedule h2:has(+ h3), .panel-schedule h3 ~ h3 { break-before: page; margin-top: 0; }
+          .panel-schedule h2 + h3 { margin-top: 2mm; }
           .panel-schedule h3 ~ table { font-size: 8.5pt; line-height: 1.15; }
           .panel-schedule h3 ~ table :is(th, td) { padding-block: 0.2mm; }
           .sun-sheet h3 ~ table { font-size: 8.5pt; line-height: 1.15; }

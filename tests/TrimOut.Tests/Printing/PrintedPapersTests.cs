@@ -158,6 +158,23 @@ public class PrintedPapersTests
         }
     }
 
+    /// <summary>Whoever stands at a panel has both of its sides on one sheet, whatever stands before the first.</summary>
+    [ChromiumFact]
+    public void BothSidesOfAPanelAreOnOneSheetOfTheSchedule()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            var panels = 0;
+            EachSheet("panel-schedule", data, size, (words, sheet) =>
+            {
+                var text = TextOf(words);
+                Assert.True(Regex.Count(text, "Mains side Entry") is var mains && mains == Regex.Count(text, "Low-voltage side Figure"), sheet);
+                panels += mains;
+            });
+            Assert.Equal(data.House.Panels.Length, panels);
+        }
+    }
+
     private static void EachSheet(string paper, PaperData data, SheetSize size, Action<List<Word>, string> holds)
     {
         var written = PaperList.Find(paper)!.Write(data);
