@@ -15,11 +15,13 @@ internal sealed record ChosenHouses(string InName, string Places)
     /// <param name="filter">The list and the words that chose them; empty where nothing did.</param>
     public static ChosenHouses By(string filter)
     {
-        var words = string.Join('-', filter.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
-        var plain = new string([.. words.Select(c => char.IsLetterOrDigit(c) ? c : '-')]);
-        // Two filters that would be written the same, or too long for a name, are told apart all the same.
-        var exact = words.Length > Longest || words.Any(c => !char.IsLetterOrDigit(c));
-        return new(words.Length == 0 ? "" : "-" + (exact ? $"{plain[..Math.Min(plain.Length, Longest)].Trim('-')}-{Sum(filter)[..6]}" : plain), "");
+        var words = string.Join(' ', filter.ToLowerInvariant().Split(' ', StringSplitOptions.RemoveEmptyEntries));
+        if (words.Length == 0)
+            return new("", "");
+        var named = new string([.. words.Take(Longest).Select(c => char.IsLetterOrDigit(c) ? c : '-')]).Trim('-');
+        // What the name does not say whole is told from what would be written the same.
+        var whole = words.Length <= Longest && words.All(c => c == ' ' || char.IsLetterOrDigit(c));
+        return new(whole ? $"-{named}" : $"-{named}-{Sum(words)[..6]}", "");
     }
 
     /// <summary>All houses of folders and files that were named; none is the user's own folder.</summary>
