@@ -64,7 +64,7 @@ public class OfficeTests
     }
 
     [Fact]
-    public void WhatIsPutOffIsSaidAtOnceAndOnTheTopLineAndTheOfficesScreenSaysWhen()
+    public void WhatIsPutOffIsSaidAtOnceAndStaysOnTheTopLine()
     {
         var site = new TestJob(store: new MemoryStore("site", _job.Scribe.Log.Changes)).Say("W02", WindowFacts.RoughWidth, "40");
         _desk.Exchanging = (log, _, _) => Merge.Of(log, site.Scribe.Log).Then<OfficeExchange>(m =>

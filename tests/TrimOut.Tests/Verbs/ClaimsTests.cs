@@ -33,7 +33,7 @@ public sealed class ClaimsTests : IDisposable
 
     private string Paper(string paper)
     {
-        Assert.Equal(0, _run.Run("paper", paper, "houses/elm.trimout", "--date", "2026-04-10", "--out", "papers").Code);
+        Assert.Equal(0, _run.Run("paper", "houses/elm.trimout", paper, "--date", "2026-04-10", "--out", "papers").Code);
         return File.ReadAllText(_run.In($"papers/elm-{paper}.md"));
     }
 
@@ -63,13 +63,16 @@ public sealed class ClaimsTests : IDisposable
         Assert.DoesNotContain("came to (W01", string.Join('\n', Said("check", "houses/elm.trimout")), StringComparison.Ordinal);
     }
 
+    /// <summary>What nobody wrote yet is said as such in the book, and never left blank.</summary>
     [Fact]
     public void TheFormListsWhatIsOpenAndTheBookWhatEachClaimCameTo()
     {
         var (form, book) = (Paper("service-form"), Paper("binder"));
         Assert.Contains("W01 failed 2026-03-10: waits for the maker, claim C-5.", form, StringComparison.Ordinal);
-        Assert.Matches(@"\| W02 \| 2026-03-11 \| repaired \|.*\| C-6 \| granted \|", book);
-        Assert.Matches(@"\| W03 \| 2026-03-12 \| failed \|.*\| C-7 \| refused \|", book);
-        Assert.Matches(@"\| W01 \| 2026-03-10 \| failed \|.*\| C-5 \| *\|", book);
+        foreach (var row in new[] { "W01 2026-03-10 failed Ash motor dead C-5 not yet", "W02 2026-03-11 repaired Ash wand loose C-6 granted",
+            "W03 2026-03-12 failed Ash motor dead C-7 refused" })
+        {
+            Assert.Contains(row, book.Split('\n').Select(l => string.Join(' ', l.Split([' ', '|'], StringSplitOptions.RemoveEmptyEntries))));
+        }
     }
 }

@@ -42,7 +42,7 @@ public sealed class HoursVerbTests : IDisposable
         House("cedar.trimout", 4, "40");
         House("next.trimout", 3);
         var said = Lines("hours", "alder.trimout", "birch.trimout", "cedar.trimout", "--for", "next.trimout");
-        Assert.Equal(["6 3", "5 5", "40 10"], said.Select(l => l.Split('\t')).Where(c => c[0] == "house" && c[2] == "hang").Select(c => $"{c[3]} {c[9]}"));
+        Assert.Equal(["6 3", "5 5", "40 10"], said.Select(l => l.Split('\t')).Where(c => c[0] == "house" && c[2] == "hang").Select(c => $"{c[3]} {c[10]}"));
         Assert.Contains("rate\thang\t5\t3\t10\t3\t0\t", said);
         Assert.Contains("estimate\thang\t3\t15\t9\t30\t3\t", said);
         Assert.Contains("not-known\trough-in\t3\tnot known: no house is through it", said);
