@@ -4,7 +4,9 @@ using System.Runtime.InteropServices;
 
 namespace TrimOut.Tests;
 
-/// <summary>A thread that the rights of files hold back, with those that it begins, also where the tests are run by the machine's administrator. Linux only.</summary>
+/// <summary>
+/// A thread that the rights of files hold back, with those that it begins, also where the tests are run by the machine's administrator. Linux only.
+/// </summary>
 internal static class HeldBackThread
 {
     private const uint ThirdVersion = 0x20080522;

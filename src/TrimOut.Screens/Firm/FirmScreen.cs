@@ -1,6 +1,5 @@
 using TrimOut.Core;
 using TrimOut.Core.Phases;
-using TrimOut.Core.Plans.Firm;
 using TrimOut.Core.Units;
 using TrimOut.Screens.Drawings;
 using TrimOut.Screens.Frames;
@@ -76,7 +75,8 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, string? HousePath,
     public FirmScreen Listing(int by) => this with { List = Math.Clamp(List + by, 0, FirmList.All.Count - 1), Row = 0 };
 
     /// <summary>So many houses on.</summary>
-    public FirmScreen Moved(ScreenContext context, int by) => Shown(context.Today) is { Count: > 0 } rows ? On(rows, Paging.Move(At(rows), by, rows.Count)) : this;
+    public FirmScreen Moved(ScreenContext context, int by) =>
+        Shown(context.Today) is { Count: > 0 } rows ? On(rows, Paging.Move(At(rows), by, rows.Count)) : this;
 
     private FirmScreen On(IReadOnlyList<(FirmRow House, string Said)> rows, int row) => this with { HousePath = rows[row].House.Path, Row = row };
 

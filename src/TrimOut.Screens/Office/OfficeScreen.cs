@@ -84,10 +84,12 @@ internal static class OfficeKeys
     /// <summary>Exchanges beside the keys. What came is looked at like any other copy.</summary>
     private static Ask.Beside Exchange(ScreenContext context) => new("Exchanging with the office", (desk, says, stop) =>
         desk.Exchange(context.Log, says, stop).Then<Ask>(done => done.Merge is { } merge
-            ? new Ask.Open(MergeScreen.Of(context.Log, new CopyRead(merge.Merged, done.NotSent > 0 ? [Stayed(done.NotSent)] : []), merge, "the office")
-                with { PutOff = PutOff })
+            ? new Ask.Open(Looked(context.Log, merge, done.NotSent > 0 ? [Stayed(done.NotSent)] : []))
             : new Ask.Say(done.NotSent > 0 ? $"{Stayed(done.NotSent)} Nothing new came." : done.Sent == 0 ? "The office and this house have the same changes."
                 : $"Sent to the office: {NumberText.Counted(done.Sent, "change")}. Nothing new came.")));
+
+    private static MergeScreen Looked(HouseLog mine, Merge merge, IReadOnlyList<string> remarks) =>
+        MergeScreen.Of(mine, new CopyRead(merge.Merged, remarks), merge, "the office") with { PutOff = PutOff };
 
     private const string PutOff = "Nothing was taken in: it is put off, and the top line says so until it is. @ says when, and Enter there fetches it again.";
 

@@ -5,7 +5,7 @@ using TrimOut.Tests.Terminals;
 
 namespace TrimOut.Tests.Desks;
 
-/// <summary>A list of houses that stays open shows what another program did to their files: changed one, brought one, took one away, gave rights back.</summary>
+/// <summary>A list of houses that stays open shows what became of their files: one was changed, brought, taken away, may be read again.</summary>
 public sealed class FirmBoardTests : IDisposable
 {
     private static readonly TimeSpan Soon = TimeSpan.FromSeconds(60);
@@ -28,7 +28,8 @@ public sealed class FirmBoardTests : IDisposable
     private FirmBoard Look() => _board = FirmBoard.Of(() => FirmHouses.Find([_run.In("houses")]));
 
     private static void Until(FirmBoard board, Func<FirmHousesNow, bool> seen) =>
-        Assert.True(SpinWait.SpinUntil(() => board.Now is { Left: 0 } now && seen(now), Soon), string.Join(", ", board.Now.Rows.Select(r => $"{r.Name} {r.Why}")));
+        Assert.True(SpinWait.SpinUntil(() => board.Now is { Left: 0 } now && seen(now), Soon),
+            string.Join(", ", board.Now.Rows.Select(r => $"{r.Name} {r.Why}")));
 
     private static Func<FirmHousesNow, bool> Names(params string[] names) => now => now.Rows.Select(r => r.Name).SequenceEqual(names);
 

@@ -57,7 +57,7 @@ public sealed class FirmOnTheScreensTests : IDisposable
         shell.Press("esc");
     }
 
-    /// <summary>Two laptops took the same width, and the one file came into the other: the row says so with the next look, and settling takes it away.</summary>
+    /// <summary>Two laptops took the same width, and the one file came into the other: the row says so, until it is settled.</summary>
     [Fact]
     public void AConflictThatAnotherProgramTakesInIsMarked()
     {
@@ -85,7 +85,7 @@ public sealed class FirmOnTheScreensTests : IDisposable
         shell.Press("esc");
     }
 
-    /// <summary>Two filters that leave as many houses, and two that would be written alike, make papers of their own; the same one again makes the same one.</summary>
+    /// <summary>Two filters that leave as many houses, and two that would be written alike, make two papers; the same one again makes the same.</summary>
     [Fact]
     public void APaperOverHousesThatWereChosenOtherwiseDoesNotTakeThePlaceOfTheOneBefore()
     {

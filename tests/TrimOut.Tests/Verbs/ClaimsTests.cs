@@ -4,7 +4,7 @@ using TrimOut.Testing;
 
 namespace TrimOut.Tests.Verbs;
 
-/// <summary>A warranty claim reads the same wherever it shows: in the house's list, in the list of all houses, by the checks, on the form and in the book.</summary>
+/// <summary>A warranty claim reads the same wherever it shows: among what is due, in all houses, by the checks, on the form and in the book.</summary>
 public sealed class ClaimsTests : IDisposable
 {
     private readonly RunTrimOut _run = new();

@@ -71,7 +71,8 @@ public sealed class WholeJobTests : IDisposable
         user.Press("J");
         Assert.True(SpinWait.SpinUntil(() => !user.Press("end").Screen.Contains('~'), TimeSpan.FromSeconds(60)), user.Screen);
         user.Sees("2 of 2 houses").Sees("Alder house");
-        Assert.Matches(@"^ Ridge house +■{11} +(\d+)/\1 +finished", user.Screen.Split('\n').Single(l => l.StartsWith(" Ridge house  ", StringComparison.Ordinal)));
+        Assert.Matches(@"^ Ridge house +■{11} +(\d+)/\1 +finished",
+            user.Screen.Split('\n').Single(l => l.StartsWith(" Ridge house  ", StringComparison.Ordinal)));
         user.Press("enter").Sees("Ridge house").Press("esc", "y").Sees("All houses").Press("esc");
     }
 
@@ -81,7 +82,10 @@ public sealed class WholeJobTests : IDisposable
         var scribe = desk.Open(file).Value;
         var changes = scribe.Log.Changes.Select(ChangeJson.Write).ToList();
         using (var user = new TerminalUser(desk, scribe))
-            user.Sees($"{changes.Count} not at").Press("8", "@", "enter").Sees($"Sent to the office: {NumberText.Plain(changes.Count)} changes").DoesNotSee("not at office");
+        {
+            user.Sees($"{changes.Count} not at").Press("8", "@", "enter").Sees($"Sent to the office: {NumberText.Plain(changes.Count)} changes")
+                .DoesNotSee("not at office");
+        }
         desk.Close(scribe);
         await using var connection = await OfficeConnection.Open(office, default);
         Assert.Equal(changes, (await connection.Fetch(1, 0, default, changes.Count + 1, default)).Select(a => a.Line));

@@ -13,7 +13,7 @@ internal sealed class FirmBoard : IFirmBoard
 
     private readonly TaskCompletionSource _over = new();
     private readonly Func<IReadOnlyList<string>> _find;
-    private IReadOnlyList<Seen> _seen;
+    private Seen[] _seen;
     private volatile FirmHousesNow _now;
 
     private FirmBoard(Func<IReadOnlyList<string>> find)
@@ -44,7 +44,7 @@ internal sealed class FirmBoard : IFirmBoard
     {
         do
         {
-            for (var at = 0; at < _seen.Count && !_over.Task.IsCompleted; at++)
+            for (var at = 0; at < _seen.Length && !_over.Task.IsCompleted; at++)
             {
                 if (_seen[at].Row.Stale)
                     Show([.. _seen.Take(at), _seen[at] with { Row = MadeAnew(_seen[at].Row) }, .. _seen.Skip(at + 1)]);
@@ -59,7 +59,7 @@ internal sealed class FirmBoard : IFirmBoard
     }
 
     /// <summary>The houses that there are now: what is known of each, and whether that still is so.</summary>
-    private IReadOnlyList<Seen> Look(IReadOnlyDictionary<string, Seen> before)
+    private Seen[] Look(IReadOnlyDictionary<string, Seen> before)
     {
         var paths = _find();
         var seen = new Seen[paths.Count];
@@ -98,9 +98,9 @@ internal sealed class FirmBoard : IFirmBoard
         }
     }
 
-    private void Show(IReadOnlyList<Seen> seen) => (_seen, _now) = (seen, Of(seen));
+    private void Show(Seen[] seen) => (_seen, _now) = (seen, Of(seen));
 
-    private static FirmHousesNow Of(IReadOnlyList<Seen> seen) => new(FirmHouses.Once([.. seen.Select(s => s.Row)]), seen.Count(s => s.Row.Stale));
+    private static FirmHousesNow Of(Seen[] seen) => new(FirmHouses.Once([.. seen.Select(s => s.Row)]), seen.Count(s => s.Row.Stale));
 
     /// <param name="Row">What is known of a house.</param>
     /// <param name="Stamp">The stamp of its file when that was last looked at; null where it could not be read.</param>

@@ -22,7 +22,9 @@ internal static class FirmPaperFiles
     /// <param name="stop">Stops the writing.</param>
     /// <returns>The files, or which languages there are.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's, or is over houses of other places, has the name of a file; none was touched.</exception>
+    /// <exception cref="NotOverwrittenException">
+    /// Something that is not TrimOut's, or is over houses of other places, has the name of a file; none was touched.
+    /// </exception>
     public static Result<IReadOnlyList<string>> Write(FirmPaper paper, IReadOnlyList<FirmRow> rows, IReadOnlyList<FirmRow> others, ChosenHouses chosen,
         DateOnly date, string? language, string folder, Func<string, bool> over, CancellationToken stop)
     {
