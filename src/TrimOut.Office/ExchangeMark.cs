@@ -27,6 +27,12 @@ public sealed record ExchangeMark(int House, DateTimeOffset Exchanged, Immutable
     public static IReadOnlyList<Change> NotYetThere(ExchangeMark? mark, HouseLog log) =>
         mark is null ? log.Changes : HeldBy(mark.Points) is var held ? [.. log.Changes.Where(c => !held.Has(c.Id))] : [];
 
+    /// <summary>How many changes are at the office as far as this device knows, and not in a history.</summary>
+    /// <param name="mark">The mark; null where nothing was ever exchanged.</param>
+    /// <param name="log">The history.</param>
+    public static int PutOff(ExchangeMark? mark, HouseLog log) =>
+        mark is not null && HeldBy(mark.Points) is var held ? (int)Math.Min(held.Count, int.MaxValue) - log.Changes.Count(c => held.Has(c.Id)) : 0;
+
     /// <summary>Reads the written form; what can't be read counts as no mark.</summary>
     public static ExchangeMark? Read(ReadOnlySpan<byte> text)
     {

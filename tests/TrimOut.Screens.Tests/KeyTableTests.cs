@@ -41,7 +41,7 @@ public class KeyTableTests
             ServiceScreen.About(null, Shell.Value.Context), new HoursScreen(0, Core.Plans.Hours.PhaseHours.Of(Shell.Value.Context.Log), []),
             SheetInHandScreen.At(Shell.Value.Context.House.ItemsOf(ItemKind.PanelType).First(), Shell.Value.Context.House), KitFolderScreen.Of("kit", []),
             new CopiesScreen([], 0), new OfficeScreen(0), new SchedulesScreen([], 0), Brings(), new PhotoFoldersScreen([], 0),
-            new FirmScreen(NoHouses.Board, 0, 0),
+            FirmScreen.On(NoHouses.Board),
             PhotosScreen.Of("stick", new PhotosRead([], []), []), new UnitPhotosScreen(Shell.Value.Context.House.Units[0].Id, 0),
             new PictureScreen([new PictureOf("the unit W01", "a.jpg")], 0, "a.jpg", new Core.Refusal("")), Look(), ConflictsScreen.At(Shell.Value.Context),
             new CutPlanScreen(Shell.Value.Context.House, [], 0), new AsItStoodScreen(1, Shell.Value.Context, JobSheetScreen.At(Shell.Value.Context))];

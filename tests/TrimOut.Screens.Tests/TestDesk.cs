@@ -59,9 +59,10 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
 
     public IFirmBoard Firm() => AllHouses;
 
-    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, CancellationToken stop)
+    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, string filter,
+        CancellationToken stop)
     {
-        Written.Add($"{paper} of {houses.Count} of {all.Count}");
+        Written.Add($"{paper} of {houses.Count} of {all.Count} by {filter}");
         return new List<string> { $"{paper}.md" };
     }
 
@@ -77,9 +78,12 @@ internal sealed class TestDesk(TimeProvider clock) : IDesk
     public Func<HouseLog, Action<string>, CancellationToken, Result<OfficeExchange>> Exchanging { get; set; } =
         (_, _, _) => new Refusal("The office can't be reached.");
 
+    /// <summary>How many changes came from the office and were not taken in.</summary>
+    public int PutOff { get; set; }
+
     public OfficeStanding? Office(HouseLog log) => AtOffice is null ? null
         : log.Changes.Where(c => !AtOffice.Contains(c.Id)).ToList() is var more
-            ? new($"Last exchanged yesterday, {more.Count} changes not yet at the office.", more) : null;
+            ? new($"Last exchanged yesterday, {more.Count} changes not yet at the office.", more) { PutOff = PutOff } : null;
 
     public Result<OfficeExchange> Exchange(HouseLog log, Action<string> says, CancellationToken stop) => Exchanging(log, says, stop);
 

@@ -19,9 +19,6 @@ internal sealed record ConflictsScreen(ImmutableArray<Conflict> All, int Selecte
 
     public string Search { get; init; } = "";
 
-    /// <summary>Whether it opened by itself because a copy was taken in: who pressed Enter once too often is asked before that settles anything.</summary>
-    public bool Arrived { get; init; }
-
     /// <summary>The conflicts that are listed.</summary>
     public ImmutableArray<Conflict> Listed => Search.Length == 0 ? All : [.. All.Where(c => Filtering.Fits($"{c.About} {Said(c)}", Search))];
 
@@ -97,8 +94,8 @@ internal static class ConflictsKeys
 {
     public static readonly IReadOnlyList<IKeyAction> All =
     [
-        new KeyAction<ConflictsScreen>("enter", "Take", "Takes the way out that is marked; undo takes it back.",
-            (s, _) => s.Arrived ? new Transition(s with { Arrived = false }, Sure(s)) : Take(s)) { Disabled = Nothing },
+        new KeyAction<ConflictsScreen>("enter", "Take", "Takes the way out that is marked, after a question; undo takes it back.",
+            (s, _) => new Transition(s, Sure(s))) { Disabled = Nothing },
         new KeyAction<ConflictsScreen>("right", "Next way out", "The next value, or what else can be done.", (s, _) => new Transition(Turned(s, 1)))
             { Disabled = Nothing },
         new KeyAction<ConflictsScreen>("left", "Way out before", "The value before.", (s, _) => new Transition(Turned(s, -1)))
@@ -106,16 +103,14 @@ internal static class ConflictsKeys
         OfficeKeys.Opening<ConflictsScreen>(),
         Filtering.Key<ConflictsScreen>("conflicts", "tag, detail, or what a way out says"),
         .. Moves.Through<ConflictsScreen>("row", (s, _, by) =>
-            Paging.Move(s.Selected, by, s.Listed.Length) is var at ? s.On(at, stay: at == s.Selected) with { Arrived = false } : s),
+            Paging.Move(s.Selected, by, s.Listed.Length) is var at ? s.On(at, stay: at == s.Selected) : s),
     ];
 
     private static string? Nothing(ConflictsScreen s, ScreenContext context) => s.Current is null ? "Nothing is in conflict." : null;
 
-    private static Transition Take(ConflictsScreen s) => new(s, new Ask.Save(s.Current!.Ways[s.Way].Draft));
-
     private static Ask.Confirm Sure(ConflictsScreen s) => new($"Settle it this way: {s.Current!.Ways[s.Way].Says} y settles it, any other key leaves it open.",
-        Ask.Confirm.AlsoYes, Take(s with { Arrived = false }));
+        Ask.Confirm.AlsoYes, Transition.Save(s, s.Current.Ways[s.Way].Draft));
 
     private static ConflictsScreen Turned(ConflictsScreen s, int by) =>
-        s with { Arrived = false, Way = (s.Way + by + s.Current!.Ways.Length) % s.Current.Ways.Length };
+        s with { Way = (s.Way + by + s.Current!.Ways.Length) % s.Current.Ways.Length };
 }

@@ -28,6 +28,9 @@ internal sealed record MergeScreen(string From, Merge Merge, int Only, Immutable
 
     public string Search { get; init; } = "";
 
+    /// <summary>What is said where it is not taken in now; null where that leaves nothing to come back to.</summary>
+    public string? PutOff { get; init; }
+
     /// <summary>The rows of the list that are shown.</summary>
     public IReadOnlyList<MergeRow> Rows => Search.Length == 0 ? List.Rows
         : [.. List.Rows.Where(r => Filtering.Fits($"{r.First} {r.Second} {r.Third}", Search))];
@@ -122,7 +125,10 @@ internal static class MergeKeys
     [
         new KeyAction<MergeScreen>("enter", "Take", "Takes all of it into this house, after a question; undo takes it back.", (s, _) =>
             new Transition(s, new Ask.Confirm($"Take in {NumberText.Counted(s.Merge.New.Length, "change")}? y takes them in (undo takes them back), "
-                + "any other key leaves this house as it is.", Ask.Confirm.AlsoYes, new Transition(s, new Ask.TakeIn(s.Merge, s.From)))))
+                + "any other key leaves this house as it is.", Ask.Confirm.AlsoYes, new Transition(s, new Ask.TakeIn(s.Merge, s.From)))
+            {
+                OnNo = s.PutOff is { } putOff ? Transition.Say(s, putOff) : null,
+            }))
             { Disabled = NotBecause },
         new KeyAction<MergeScreen>("right", "Next list", "Changes, then values that change, then what is in conflict.", (s, _) => new Transition(Turned(s, 1))),
         new KeyAction<MergeScreen>("left", "List before", "The list before.", (s, _) => new Transition(Turned(s, -1))) { OnBar = false },

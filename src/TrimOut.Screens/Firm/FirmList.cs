@@ -15,19 +15,21 @@ public sealed record FirmList(string Name, string Id, Func<HouseSummary, DateOnl
     /// <summary>What is late for more days than this stands behind what is pressing now; our own choice, no published source.</summary>
     private const int LongLate = 14;
 
-    /// <summary>All houses with what is next.</summary>
-    public static FirmList Everything { get; } = new("All", "all", (s, today, _) => [FirmWords.Next(s, today)]);
+    /// <summary>All houses with what is next, and before it whether something is in conflict.</summary>
+    public static FirmList Everything { get; } = new("All", "all", (s, today, _) =>
+        [.. s.Conflicts.IsEmpty ? Array.Empty<string>() : [FirmWords.InConflict(s)], FirmWords.Next(s, today)]);
 
     /// <summary>Every list.</summary>
     public static IReadOnlyList<FirmList> All { get; } =
     [
         Everything,
         new("Stops", "stops", (s, _, _) => FirmWords.Stops(s)),
+        new("Conflicts", "conflicts", (s, _, _) => s.Conflicts),
         new("Waiting", "waiting", (s, today, _) => s.HeadOn(today).Waiting.Select(FirmWords.Waiting)),
         new("Due this week", "due", (s, today, firm) => s.Due(today, Week).OrderBy(d => d.On < today.AddDays(-LongLate))
             .Select(d => FirmWords.Due(s, d, today, firm))),
-        new("Orders out", "orders", (s, _, _) => FirmWords.OrdersOut(s)),
-        new("Boxes not arrived", "boxes", (s, today, _) => s.NotArrived(today).Select(FirmWords.Box)),
+        new("Orders", "orders", (s, _, _) => FirmWords.OrdersOut(s)),
+        new("Not arrived", "boxes", (s, today, _) => s.NotArrived(today).Select(FirmWords.Box)),
         new("Warranties", "warranties", (s, today, _) => s.WarrantiesEnding(today, DueInService.WarrantyDays).Select(d => FirmWords.Due(d, today))),
     ];
 }

@@ -22,31 +22,3 @@ public sealed record FirmRow(string Path, HouseSummary? Summary, string? Why, bo
     /// <summary>What it is called: by its own name, or by its file as long as that is not known.</summary>
     public string Name => Summary?.Name is { Length: > 0 } name ? name : System.IO.Path.GetFileNameWithoutExtension(Path);
 }
-
-/// <summary>The houses of a firm, some of which are made anew beside the keys.</summary>
-public interface IFirmBoard
-{
-    /// <summary>The houses as they are known now.</summary>
-    IReadOnlyList<FirmRow> Rows { get; }
-
-    /// <summary>Nobody looks any more: no further house is made anew.</summary>
-    void Stop()
-    {
-    }
-
-    /// <summary>Whether houses that change meanwhile are made anew, so that rows change without a key.</summary>
-    bool IsWatched => false;
-
-    /// <summary>How many are still to be made anew.</summary>
-    int Left { get; }
-}
-
-/// <summary>A board where there is no house.</summary>
-internal sealed class NoHouses : IFirmBoard
-{
-    public static IFirmBoard Board { get; } = new NoHouses();
-
-    public IReadOnlyList<FirmRow> Rows => [];
-
-    public int Left => 0;
-}

@@ -18,6 +18,9 @@ public static class FirmWords
             : head.Next.Length > 0 ? $"next: {head.Next}" : "next: what others do first";
     }
 
+    /// <summary>How much two laptops disagree about.</summary>
+    public static string InConflict(HouseSummary summary) => $"{NumberText.Plain(summary.Conflicts.Length)} in conflict";
+
     /// <summary>Units that wait for somebody.</summary>
     public static string Waiting(UnitsWaiting waiting) => $"{NumberText.Plain(waiting.Units)} for {Whom(waiting.For)}";
 

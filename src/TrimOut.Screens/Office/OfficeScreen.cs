@@ -41,7 +41,7 @@ internal sealed record OfficeScreen(int Selected) : IFiltered, ITable
                 + "office is set up and how this laptop gets its credentials file.", Tone.Text);
             return;
         }
-        var y = area.PutWrapped(1, 0, 2, office.InWords, office.NotYetThere.Count == 0 ? Tone.Strong : Tone.Caution);
+        var y = area.PutWrapped(1, 0, 2, office.InWords, office is { NotYetThere.Count: 0, PutOff: 0 } ? Tone.Strong : Tone.Caution);
         y = area.PutWrapped(1, y + 1, 3, "Enter sends what the office lacks and fetches what was done elsewhere, beside your work; Esc stops it. What came is "
             + "shown before it is taken in. Without a network nothing is lost: it all goes the next time.", Tone.Dim);
         var list = area.Rows(y + 1, area.Height - y - 1);
@@ -84,9 +84,14 @@ internal static class OfficeKeys
     /// <summary>Exchanges beside the keys. What came is looked at like any other copy.</summary>
     private static Ask.Beside Exchange(ScreenContext context) => new("Exchanging with the office", (desk, says, stop) =>
         desk.Exchange(context.Log, says, stop).Then<Ask>(done => done.Merge is { } merge
-            ? new Ask.Open(MergeScreen.Of(context.Log, new CopyRead(merge.Merged, done.NotSent > 0 ? [Stayed(done.NotSent)] : []), merge, "the office"))
+            ? new Ask.Open(Looked(context.Log, merge, done.NotSent > 0 ? [Stayed(done.NotSent)] : []))
             : new Ask.Say(done.NotSent > 0 ? $"{Stayed(done.NotSent)} Nothing new came." : done.Sent == 0 ? "The office and this house have the same changes."
                 : $"Sent to the office: {NumberText.Counted(done.Sent, "change")}. Nothing new came.")));
+
+    private static MergeScreen Looked(HouseLog mine, Merge merge, IReadOnlyList<string> remarks) =>
+        MergeScreen.Of(mine, new CopyRead(merge.Merged, remarks), merge, "the office") with { PutOff = PutOff };
+
+    private const string PutOff = "Nothing was taken in: it is put off, and the top line says so until it is. @ says when, and Enter there fetches it again.";
 
     private static string Stayed(int changes) =>
         $"This laptop may only read this house at the office: nothing was sent, and {NumberText.Counted(changes, "change")} stayed here.";

@@ -148,7 +148,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
         VisitState.Done => "done: ",
         VisitState.CalledOff => "called off: ",
         _ when Doubt(visit, context) is not null => "IS IT DONE? ",
-        _ when TwoAtOnce.Of(visit).Any() => "AT ONE TIME: ",
+        _ when context.AtOnce.Contains(visit.Id) => "AT ONE TIME: ",
         _ => "",
     };
 
@@ -158,7 +158,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
 
     private static Tone ToneOf(PeopleRow row, ScreenContext context) => row switch
     {
-        { Visit: { State: VisitState.Planned } visit } => Doubt(visit, context) is null && !TwoAtOnce.Of(visit).Any() ? Tone.Text : Tone.Caution,
+        { Visit: { State: VisitState.Planned } visit } => Doubt(visit, context) is null && !context.AtOnce.Contains(visit.Id) ? Tone.Text : Tone.Caution,
         { Visit: not null } => Tone.Dim,
         { Box: { } box } => box.Reorder || box.Overdue || row.TooLate is not null ? Tone.Caution : Tone.Text,
         { Due: { } due } => due.By < context.Today ? Tone.Caution : Tone.Text,
@@ -197,7 +197,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 y = area.PutWrapped(0, y, 2, "Nobody is expected yet: Enter says who.", Tone.Caution);
             foreach (var who in expected.Take(8))
                 y = area.PutWrapped(0, y, 2, $"{who.Name} {who.Show(ContactFacts.Telephone)}".Trim(), Tone.Text);
-            foreach (var twice in TwoAtOnce.Of(visit))
+            foreach (var twice in context.AtOnce[visit.Id])
                 y = area.PutWrapped(0, y, 4, $"At the same time {twice.Who.Name} is expected at {twice.Other.Name},{Time(twice.Other)}.", Tone.Caution);
             foreach (var doubtful in VisitDoubt.Of(visit))
                 y = area.PutWrapped(0, y, 4, doubtful.In(context.House), Tone.Caution);

@@ -120,11 +120,12 @@ public interface IDesk
     /// <param name="paper">Its short name.</param>
     /// <param name="houses">The house files.</param>
     /// <param name="all">All houses that there are: which are left out, and which can't be opened, stands on the paper.</param>
+    /// <param name="filter">What the houses were chosen by, in words, which the name of the file says; empty for all.</param>
     /// <param name="stop">Stops between two houses.</param>
     /// <returns>The files that were written, or why there are none.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, CancellationToken stop) =>
-        new Refusal("There are no papers here.");
+    Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, string filter,
+        CancellationToken stop) => new Refusal("There are no papers here.");
 
     /// <summary>Whether the file of a picture is there, by the path that was typed for it.</summary>
     /// <param name="where">The house file.</param>
@@ -241,7 +242,11 @@ public sealed record CopyRead(HouseLog Log, IReadOnlyList<string> Remarks);
 /// <summary>Where a house stands with the office.</summary>
 /// <param name="InWords">When the two last exchanged and how many changes are not there yet, in one line.</param>
 /// <param name="NotYetThere">The changes that are not yet there, in their order.</param>
-public sealed record OfficeStanding(string InWords, IReadOnlyList<Change> NotYetThere);
+public sealed record OfficeStanding(string InWords, IReadOnlyList<Change> NotYetThere)
+{
+    /// <summary>How many changes came from the office and were not taken in yet.</summary>
+    public int PutOff { get; init; }
+}
 
 /// <summary>What came of exchanging with the office.</summary>
 /// <param name="Merge">This house with what came, not yet taken in; null where nothing did.</param>

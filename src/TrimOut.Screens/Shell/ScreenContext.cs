@@ -26,6 +26,7 @@ internal sealed class ScreenContext
     private readonly Lazy<CheckReport> _report;
     private readonly Lazy<Progress[]> _sums;
     private readonly Lazy<ImmutableArray<OpenPhase>> _openPhases;
+    private readonly Lazy<ILookup<string, TwoAtOnce>> _atOnce;
     private readonly Lazy<HouseHead> _head;
     private readonly Lazy<int> _stops;
     private readonly Lazy<Dictionary<string, (int Count, Change First)>> _since;
@@ -49,6 +50,7 @@ internal sealed class ScreenContext
         _report = new(() => before is null ? CheckReport.Of(House, Steps) : ReferenceEquals(before.House, House) ? before : before.After(House));
         _sums = Sums(House, Steps);
         _openPhases = new(() => VisitPlan.Open(House, Steps));
+        _atOnce = new(() => TwoAtOnce.ByVisit(House));
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
         _since = new(() => Unwritten(papers, Log));
     }
@@ -61,6 +63,7 @@ internal sealed class ScreenContext
         (_follows, _report) = (true, new(report));
         _sums = Sums(house, Steps);
         _openPhases = new(() => VisitPlan.Open(house, Steps));
+        _atOnce = new(() => TwoAtOnce.ByVisit(house));
         (_head, _stops) = (new(() => HouseHead.Of(House, Steps, Today)), new(() => Report.OpenStops.Count()));
         _since = of._since;
     }
@@ -94,6 +97,9 @@ internal sealed class ScreenContext
 
     /// <summary>Phases in which something is still to be done, each with who is not through it.</summary>
     public ImmutableArray<OpenPhase> OpenPhases => _openPhases.Value;
+
+    /// <summary>Who is expected at two visits at the same time, by the id of each of the two.</summary>
+    public ILookup<string, TwoAtOnce> AtOnce => _atOnce.Value;
 
     /// <summary>How far the whole house is in each phase.</summary>
     public Progress SumOf(Phase phase) => _sums.Value[(int)phase];

@@ -191,7 +191,7 @@ internal sealed partial class ShellState
             Context = See();
             _stack[0] = PickerScreen.At(_desk);
             if (_cameFrom is { } firm)
-                _stack.Add(firm.Again(_desk.Firm(), Context));
+                _stack.Add(firm with { Board = _desk.Firm() });
             _cameFrom = null;
         }
         _stack[^1] = _stack[^1].Fit(Context);
@@ -265,7 +265,7 @@ internal sealed partial class ShellState
         Apply(new Transition(Screen, new Ask.Section(HistoryScreen.At)));
         var conflicts = ConflictsScreen.At(Context);
         if (!conflicts.All.IsEmpty)
-            _stack.Add(conflicts with { Arrived = true });
+            _stack.Add(conflicts);
         Status($"{NumberText.Counted(all.Length, "change")} came in from {Path.GetFileName(take.From)}. u takes that back.");
         return null;
     }

@@ -24,8 +24,11 @@ internal static class TopLine
             : context.LastSaved is { } at ? string.Create(CultureInfo.InvariantCulture, $"saved {at:HH:mm}")
             : shell.Open is null ? "" : "all saved";
         // What is saved here and not yet at the office stands beside what is saved.
-        if (shell.Open is not null && context.Office is { NotYetThere.Count: > 0 and var more })
+        var office = shell.Open is null ? null : context.Office;
+        if (office is { NotYetThere.Count: > 0 and var more })
             saved += string.Create(CultureInfo.InvariantCulture, $", {more} not at office");
+        if (office is { PutOff: > 0 and var putOff })
+            saved += string.Create(CultureInfo.InvariantCulture, $", {putOff} put off");
         var file = context.Where.Length == 0 ? "" : $"  {Path.GetFileName(context.Where)}";
         var stops = shell.Open is null ? 0 : context.Stops;
         var stop = stops == 0 ? "" : $"{FindingSigns.Counted(context.Glyphs.Stop, stops)} {(stops == 1 ? "stop" : "stops")}";

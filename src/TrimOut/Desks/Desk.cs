@@ -239,17 +239,18 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     public IFirmBoard Firm()
     {
         _firm?.Stop();
-        return _firm = FirmBoard.Of(FirmHouses.Find([UserFolder.Houses, .. _settings.Recent.Select(Path.GetDirectoryName).OfType<string>()]));
+        return _firm = FirmBoard.Of(() => FirmHouses.Find([UserFolder.Houses, .. _settings.Recent.Select(Path.GetDirectoryName).OfType<string>()]));
     }
 
     /// <inheritdoc/>
-    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, CancellationToken stop)
+    public Result<IReadOnlyList<string>> WriteOverHouses(string paper, IReadOnlyList<string> houses, IReadOnlyList<FirmRow> all, string filter,
+        CancellationToken stop)
     {
         try
         {
             var rows = FirmHouses.Kept(houses).Select(r => r.Stale ? FirmHouses.MakeAnew(r.Path) : r).ToList();
             return FirmPaperFiles.Write(FirmPaper.All.Single(p => p.Id == paper), rows, [.. all.ExceptBy(houses, r => r.Path)],
-                DateOnly.FromDateTime(Clock.GetLocalNow().DateTime), null, UserFolder.PapersOverHouses, _ => false, stop);
+                ChosenHouses.By(filter), DateOnly.FromDateTime(Clock.GetLocalNow().DateTime), null, UserFolder.PapersOverHouses, _ => false, stop);
         }
         catch (Exception failed) when (ExitCode.Of(failed) is not null || failed is IOException or UnauthorizedAccessException)
         {

@@ -26,7 +26,7 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
         if (_known is { } known && ReferenceEquals(known.Log, log))
             return known.Standing;
         var status = ExchangeStatus.Of(OfficePlace.MarkOf(_office, log), log);
-        var standing = new OfficeStanding(status.InWords, status.NotYetThere);
+        var standing = new OfficeStanding(status.InWords, status.NotYetThere) { PutOff = status.PutOff };
         _known = new Known(log, standing);
         return standing;
     }

@@ -93,13 +93,17 @@ internal static class PaperFiles
     /// <param name="folder">The folder to write to, made when it is not there.</param>
     /// <param name="before">What was written before.</param>
     /// <param name="over">Whether a file, by its full path, is written over though TrimOut did not write it.</param>
+    /// <param name="places">Over the houses of which places it is, as one word.</param>
     /// <returns>The files.</returns>
-    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
-    public static IReadOnlyList<string> WriteOverHouses(WrittenPaper written, string stem, string folder, WrittenPapers before, Func<string, bool> over)
+    /// <exception cref="NotOverwrittenException">
+    /// Something that is not TrimOut's, or is over the houses of other places, has the name of a file; none was touched.
+    /// </exception>
+    public static IReadOnlyList<string> WriteOverHouses(WrittenPaper written, string stem, string folder, WrittenPapers before, Func<string, bool> over,
+        string places)
     {
         List<(string Name, byte[] Bytes)> files =
             [(stem + ".md", Encoding.UTF8.GetBytes(written.Markdown)), (stem + ".html", Encoding.UTF8.GetBytes(written.ToHtml()))];
-        Put(files, folder, before, over, "");
+        Put(files, folder, before, over, places);
         return [.. files.Select(f => Path.Combine(folder, f.Name))];
     }
 

@@ -58,7 +58,7 @@ internal sealed class WrittenPapers(string list)
         }
         if (notOurs is [var first, ..])
         {
-            throw new NotOverwrittenException($"{first} is there already, and is {(ofAnother ? "a paper of another house"
+            throw new NotOverwrittenException($"{first} is there already, and is {(ofAnother ? "a paper of another house, or over other houses"
                 : "not as TrimOut wrote it here")}. Rename it, write to another folder, or " +
                 $"write over it with --overwrite.")
             {

@@ -22,7 +22,10 @@ internal static class FirmPaperVerb
             HelpName = "language",
         };
         var folder = new Option<string?>("--out") { Description = "The folder to write to; the one that you are in when left out.", HelpName = "folder" };
-        var over = new Option<bool>("--overwrite") { Description = "Also write over files that TrimOut did not write, or that were changed since." };
+        var over = new Option<bool>("--overwrite")
+        {
+            Description = "Also write over files that TrimOut did not write, that were changed since, or that are over the houses of other folders.",
+        };
         var verb = new Command("firm-paper", "Write a paper over all houses of folders, as Markdown and as one HTML page.")
         { id, places, day, language, folder, over };
         verb.SetAction((parsed, stop) => Task.Run(() =>
@@ -30,8 +33,9 @@ internal static class FirmPaperVerb
             var paper = FirmPaper.All.FirstOrDefault(p => p.Id == parsed.GetValue(id)) ?? throw new VerbException(ExitCode.Usage,
                 $"There is no paper over houses \"{parsed.GetValue(id)}\". There are: {string.Join(", ", FirmPaper.All.Select(p => p.Id))}.");
             var (rows, ends) = FirmVerb.Rows(parsed.GetValue(places), kept: false);
-            foreach (var file in FirmPaperFiles.Write(paper, rows, [], PaperVerb.Day(parsed.GetValue(day)), parsed.GetValue(language),
-                parsed.GetValue(folder) ?? ".", _ => parsed.GetValue(over), stop).OrEnd(ExitCode.Usage))
+            foreach (var file in FirmPaperFiles.Write(paper, rows, [], ChosenHouses.In(parsed.GetValue(places) ?? []),
+                PaperVerb.Day(parsed.GetValue(day)), parsed.GetValue(language), parsed.GetValue(folder) ?? ".", _ => parsed.GetValue(over), stop)
+                .OrEnd(ExitCode.Usage))
                 Console.Out.WriteLine(file);
             return ends;
         }, CancellationToken.None));

@@ -36,6 +36,7 @@ internal static class PeopleVerb
             foreach (var contact in house.Contacts)
                 Common.Row("contact", contact.Name, contact.Show(ContactFacts.Part), contact.Show(ContactFacts.Telephone));
             var open = VisitPlan.Open(house);
+            var atOnce = TwoAtOnce.ByVisit(house);
             foreach (var visit in house.Visits)
                 Common.Row("visit", visit.Show(VisitFacts.On), visit.Name, visit.Show(VisitFacts.State),
                     string.Join(", ", visit.Expected.Select(c => c.Name)),
@@ -43,7 +44,7 @@ internal static class PeopleVerb
                     string.Join("; ", VisitPlan.Before(visit, open).Select(b => $"{b.Phase.Full()}: {string.Join(", ", b.Who)}")),
                     VisitPlan.IsItDone(visit, open, today) is null ? "" : "done?",
                     string.Join(", ", VisitPlan.Lacks(visit).Select(f => f.Name)),
-                    string.Join(", ", TwoAtOnce.Of(visit).Select(t => $"{t.Who.Name}: {t.Other.Name}")),
+                    string.Join(", ", atOnce[visit.Id].Select(t => $"{t.Who.Name}: {t.Other.Name}")),
                     string.Join(" ", VisitDoubt.Of(visit).Select(d => d.In(house))));
             var tooLate = VisitPlan.BoxesTooLate(house).ToDictionary(b => b.Unit.Id);
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), today))

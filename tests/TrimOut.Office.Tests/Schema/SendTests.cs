@@ -1,3 +1,4 @@
+using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.History;
 
 namespace TrimOut.Office.Tests.Schema;
@@ -76,6 +77,30 @@ public class SendTests(OfficeServer server) : IClassFixture<OfficeServer>
         Assert.Single(ExchangeStatus.Of(mark, holed.Log).NotYetThere);
         await van.Exchange(holed, mark);
         await Storms.EveryStepCutTests.Whole(van, mark.House, whole);
+    }
+
+    /// <summary>Somebody looks at two changes that came, and says not now: that is known afterwards, with the minute, until they are taken in.</summary>
+    [OfficeFact]
+    public async Task WhatCameAndWasPutOffIsKnownUntilItIsTakenIn()
+    {
+        var office = await server.Enroll(Houses.Fresh("desk"), "office");
+        var before = await office.Exchange(_house, null);
+        Assert.Equal(0, ExchangeStatus.Of(before, _house.Log).PutOff);
+        var site = Houses.Copy(_house.Log);
+        site.Note("one");
+        site.Note("two");
+        await office.Exchange(site, null);
+        await using var connection = await OfficeConnection.Open(office, default);
+        var at = new FakeTimeProvider(new DateTimeOffset(2026, 3, 5, 8, 0, 0, TimeSpan.Zero));
+        var looked = await Exchange.Run(connection, _house.Log, before, at, true, _ => { }, default);
+        var mark = ExchangeMark.Read(looked.Mark.Write());
+        Assert.Equal("Last exchanged 2026-03-05 08:00, all changes are at the office. Put off then: 2 changes from the office, not taken in here.",
+            ExchangeStatus.Of(mark, _house.Log).InWords);
+        _house.Note("mine");
+        var both = ExchangeStatus.Of(mark, _house.Log);
+        Assert.Equal((1, 2), (both.NotYetThere.Count, both.PutOff));
+        Assert.True(_house.TakeIn(Merge.Of(_house.Log, site.Log).Value).Ok);
+        Assert.Equal(0, ExchangeStatus.Of(mark, _house.Log).PutOff);
     }
 
     private async Task<OfficeConnection> Open(string stem) => await OfficeConnection.Open(await server.Enroll(Houses.Fresh(stem)), default);

@@ -1,6 +1,8 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.Screens.Firm;
 using TrimOut.Testing;
@@ -30,8 +32,8 @@ public class FirmTests
         user.Press("J").Sees("All houses").Sees("Test house").Sees("can't be opened: houses/bad").Sees("not read yet")
             .Sees("1 to be read again (~)");
         board.Rows = [.. board.Rows.Take(2)];
-        user.Press("right", "right", "right").Sees("2026-03-20 visit: Hang").Sees("1 of 2 houses").Sees("1 can't be opened");
-        user.Press("right", "right").Sees("No house is in this list: Boxes not arrived.").Press("left", "left").Press("enter").Sees("Corner house");
+        user.Press("right", "right", "right", "right").Sees("2026-03-20 visit: Hang").Sees("1 of 2 houses").Sees("1 can't be opened");
+        user.Press("right", "right").Sees("No house is in this list: Not arrived.").Press("left", "left").Press("enter").Sees("Corner house");
     }
 
     [Fact]
@@ -48,7 +50,8 @@ public class FirmTests
         };
         using var user = new TerminalUser(desk);
         user.Press("J", "/").Type("Oak").Press("w").Type("call-off").Sees("Written: call-off.md.");
-        Assert.Equal(["call-off of 1 of 2"], desk.Written);
+        user.Press("esc", "right", "right", "right", "left", "left", "left", "w").Type("week-plan");
+        Assert.Equal(["call-off of 1 of 2 by Oak", "week-plan of 2 of 2 by "], desk.Written);
     }
 
     /// <summary>On March 16th that of March 1st is late for 15 days, that of the 2nd for 14.</summary>
@@ -76,9 +79,54 @@ public class FirmTests
 
     private sealed class Board : IFirmBoard
     {
-        public IReadOnlyList<FirmRow> Rows { get; set; } = [];
+        public IReadOnlyList<FirmRow> Rows { get; set => Now = new FirmHousesNow(field = value, value.Count(r => r.Stale)); } = [];
 
-        public int Left => Rows.Count(r => r.Stale);
+        public FirmHousesNow Now { get; private set; } = new([], 0);
+
+        public void Stop()
+        {
+        }
+    }
+
+    /// <summary>The rows beside it go and come while nobody touches a key: what is opened is the house that the cursor was put on.</summary>
+    [Fact]
+    public void TheCursorStaysOnItsHouseWhileOthersComeAndGo()
+    {
+        var job = new TestJob().Window("W01");
+        var summary = HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House));
+        FirmRow Row(string path, string name) => new(path, summary with { Name = name }, null, Stale: false);
+        var board = new Board { Rows = [Row("ash.trimout", "Ash"), Row("samples/corner", "Corner"), Row("oak.trimout", "Oak")] };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        user.Press("J", "down").Sees("samples/corner");
+        Assert.True(user.Shell.Ticks);
+        board.Rows = [Row("a-new.trimout", "New"), .. board.Rows];
+        user.Shell.Tick();
+        Assert.Contains("4 of 4 houses", user.Shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
+        board.Rows = [.. board.Rows.Where(r => r.Path != "ash.trimout").Reverse()];
+        user.Shell.Tick();
+        Assert.Contains("3 of 3 houses", user.Shell.Draw(80, 24).ToText(), StringComparison.Ordinal);
+        user.Press("enter").Sees("Corner house");
+    }
+
+    /// <summary>Ada and Bo measured one window each on their own laptop; the third house has nothing of that.</summary>
+    [Fact]
+    public void AHouseInWhichTwoLaptopsDisagreeIsMarkedAndHasAListOfItsOwn()
+    {
+        var start = new TestJob().Window("W01").Scribe.Log.Changes;
+        var (ada, bo) = (new TestJob(store: new MemoryStore("ada", start)), new TestJob(store: new MemoryStore("bo", start)));
+        ada.Say("W01", WindowFacts.RoughWidth, "36");
+        bo.Say("W01", WindowFacts.RoughWidth, "37");
+        var both = Merge.Of(ada.Scribe.Log, bo.Scribe.Log).Value.Merged;
+        FirmRow Row(string name, HouseLog log) => new($"{name}.trimout", HouseSummary.Of(log, CheckReport.Of(log.House)) with { Name = name }, null, false);
+        var board = new Board { Rows = [Row("Alder", ada.Scribe.Log), Row("Birch", both)] };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        var lines = user.Press("J").Sees("1 in conflict; next: ").Shell.Draw(80, 24).ToText().Split('\n');
+        Assert.Matches("^ Birch +x", lines.Single(l => l.Contains("Birch", StringComparison.Ordinal)));
+        Assert.DoesNotMatch("^ Alder +x", lines.First(l => l.Contains("Alder", StringComparison.Ordinal)));
+        user.Press("right", "right").Sees("1 of 2 houses").Sees("W01: Rough width").DoesNotSee("Alder");
+        Assert.Equal(["W01: Rough width"], FirmList.All.Single(l => l.Id == "conflicts")
+            .Of(board.Rows[1].Summary!, new DateOnly(2026, 3, 16), FirmVisits.Of([])));
+        user.Press("left", "left", "/").Type("conflict").Sees("1 of 2 houses").DoesNotSee("Alder");
     }
 
     [Fact]
@@ -89,7 +137,7 @@ public class FirmTests
             job.Do(QuickPeople.Visit(job.House, $"2026-03-{day} Hang number {day} upstairs").Value);
         var board = new Board { Rows = [new FirmRow("a.trimout", HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House)), null, false)] };
         using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
-        user.Press("J", "right", "right", "right").Sees("2026-03-21 visit: Hang number 21");
+        user.Press("J", "right", "right", "right", "right").Sees("2026-03-21 visit: Hang number 21");
         user.Press("Y").Sees("the list of All houses");
     }
 
@@ -106,6 +154,6 @@ public class FirmTests
         using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
         user.Press("J", "/").Type("Oak").Press("down", "enter").Sees("Corner house").Press("esc", "y").Sees("All houses").Sees("Oak two");
         var screen = Assert.IsType<FirmScreen>(user.Shell.Screen);
-        Assert.Equal(("Oak", 1), (screen.Search, screen.Selected));
+        Assert.Equal(("Oak", "samples/corner"), (screen.Search, screen.Current(user.Shell.Context)!.Path));
     }
 }

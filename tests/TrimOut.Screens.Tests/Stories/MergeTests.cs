@@ -139,6 +139,7 @@ public class MergeTests
         Assert.Contains("while Ada went on with it", Seen(shell).Replace("\n", " ", StringComparison.Ordinal), StringComparison.Ordinal);
         Assert.Contains("► bring it back with all it had", Seen(shell), StringComparison.Ordinal);
         shell.Press("enter");
+        shell.Press("y");
         Assert.Equal(Length.FromInches(44), Width("W03"));
     }
 

@@ -64,6 +64,24 @@ public class OfficeTests
     }
 
     [Fact]
+    public void WhatIsPutOffIsSaidAtOnceAndStaysOnTheTopLine()
+    {
+        var site = new TestJob(store: new MemoryStore("site", _job.Scribe.Log.Changes)).Say("W02", WindowFacts.RoughWidth, "40");
+        _desk.Exchanging = (log, _, _) => Merge.Of(log, site.Scribe.Log).Then<OfficeExchange>(m =>
+        {
+            _desk.PutOff = m.New.Length;
+            return new OfficeExchange(m, 0);
+        });
+        var shell = new ShellState(_desk, _job.Scribe);
+        foreach (var key in (string[])["8", "@", "enter", "enter", "n"])
+            shell.Press(key);
+        Assert.Null(_job.House.FindTag("W02")!.RoughWidth);
+        Assert.Contains("Nothing was taken in: it is put off", Seen(shell), StringComparison.Ordinal);
+        shell.Press("esc");
+        Assert.Contains("1 put off", shell.Draw(80, 24).ToText().Split('\n')[0], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AnOfficeThatIsAwayIsSaidAndNothingIsLost()
     {
         _desk.Exchanging = (_, _, _) => new Refusal("The office at office.example:5432 can't be reached now.");

@@ -90,7 +90,7 @@ public sealed class FirmVerbTests : IDisposable
         Begin("elm", "Elm Street 12");
         var list = _run.Run("firm", "houses", "--list", "everything");
         Assert.Equal(64, list.Code);
-        Assert.Contains("stops, waiting, due, orders, boxes, warranties", list.Error);
+        Assert.Contains("stops, conflicts, waiting, due, orders, boxes, warranties", list.Error);
     }
 
     [Fact]

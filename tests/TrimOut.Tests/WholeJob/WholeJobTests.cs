@@ -1,12 +1,14 @@
 using Microsoft.Extensions.Time.Testing;
 using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
+using TrimOut.Office;
 using TrimOut.Papers;
 using TrimOut.Papers.Tests.Photos;
 using TrimOut.Screens.Tests;
@@ -19,9 +21,11 @@ public sealed class WholeJobTests : IDisposable
     private readonly string _folder = Directory.CreateTempSubdirectory("trimout-whole-job-").FullName;
 
     [Fact]
-    public void FromTheFramingHouseToASignedOffBinderByKeyboard()
+    public async Task FromTheFramingHouseToASignedOffBinderByKeyboard()
     {
         Environment.SetEnvironmentVariable("XDG_DATA_HOME", _folder);
+        // Started beside the job, so that nobody waits for it.
+        await using var office = new OfficeOfTheJob();
         var clock = new FakeTimeProvider(new DateTimeOffset(2026, 9, 30, 9, 0, 0, TimeSpan.Zero));
         var desk = new Desk("Ash", clock);
         var scribe = desk.Open(Path.Combine(Repository.Root, "sample-jobs", "ridge-house")).Value;
@@ -54,6 +58,37 @@ public sealed class WholeJobTests : IDisposable
         Assert.Equal(File.ReadAllText(Directory.GetFiles(Path.GetDirectoryName(file)!, "*-binder.md").Single()), binder);
         Approved.Match(binder, "signed-off");
         desk.Close(again);
+        SeenAmongTheFirmsHouses(new Desk("Ash", clock));
+        if (await office.Credentials is { } credentials)
+            await GoesToTheOffice(new Desk("Ash", clock) { AtOffice = new OfficeDesk(() => credentials) }, file, credentials);
+    }
+
+    /// <summary>Beside a house that was only begun: all eleven phases done, all units finished, no stop.</summary>
+    private static void SeenAmongTheFirmsHouses(Desk desk)
+    {
+        desk.Close(desk.Create("Alder house", DisplayUnits.Inches, []).Value);
+        using var user = new TerminalUser(desk);
+        user.Press("J");
+        Assert.True(SpinWait.SpinUntil(() => !user.Press("end").Screen.Contains('~'), TimeSpan.FromSeconds(60)), user.Screen);
+        user.Sees("2 of 2 houses").Sees("Alder house");
+        Assert.Matches(@"^ Ridge house +■{11} +(\d+)/\1 +finished",
+            user.Screen.Split('\n').Single(l => l.StartsWith(" Ridge house  ", StringComparison.Ordinal)));
+        user.Press("enter").Sees("Ridge house").Press("esc", "y").Sees("All houses").Press("esc");
+    }
+
+    /// <summary>By the key that exchanges; afterwards the office has each change, byte for byte.</summary>
+    private static async Task GoesToTheOffice(Desk desk, string file, Credentials office)
+    {
+        var scribe = desk.Open(file).Value;
+        var changes = scribe.Log.Changes.Select(ChangeJson.Write).ToList();
+        using (var user = new TerminalUser(desk, scribe))
+        {
+            user.Sees($"{changes.Count} not at").Press("8", "@", "enter").Sees($"Sent to the office: {NumberText.Plain(changes.Count)} changes")
+                .DoesNotSee("not at office");
+        }
+        desk.Close(scribe);
+        await using var connection = await OfficeConnection.Open(office, default);
+        Assert.Equal(changes, (await connection.Fetch(1, 0, default, changes.Count + 1, default)).Select(a => a.Line));
     }
 
     [Fact]

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
@@ -35,6 +36,9 @@ public sealed record HouseSummary(
     /// <summary>Who is expected at its visits and has a number, each once.</summary>
     public ImmutableArray<SummedPerson> People { get; init; } = [];
 
+    /// <summary>What two laptops disagree about until somebody chooses, each in a few words.</summary>
+    public ImmutableArray<string> Conflicts { get; init; } = [];
+
     /// <summary>How many stops are open.</summary>
     public int Stops => Phases.Sum(p => p.Stops);
 
@@ -56,6 +60,7 @@ public sealed record HouseSummary(
             VisitsOf(house, open), [.. DaysOf(log, steps, open).OrderBy(d => d.On).ThenBy(d => d.Kind)], [.. BoxesOf(house, report)])
         {
             Address = house.Job.Get(HouseFacts.Address) ?? "",
+            Conflicts = [.. Conflict.All(house).Select(c => c.About.TrimEnd(':'))],
             People = [.. house.Visits.Where(v => v.State == VisitState.Planned).SelectMany(v => v.Expected).DistinctBy(c => c.Id)
                 .Where(c => c.Telephone is { Length: > 0 }).Select(c => new SummedPerson(c.Name, c.Telephone!))],
         };

@@ -5,33 +5,35 @@ namespace TrimOut.Desks.Firm;
 
 /// <summary>
 /// The houses of a firm while they are looked at: shown at once as they were kept, and made anew beside the keys, one after the other; also those that somebody
-/// changes meanwhile.
+/// changes, brings or takes away meanwhile, and those that may be read again.
 /// </summary>
 internal sealed class FirmBoard : IFirmBoard
 {
     private static readonly TimeSpan Beat = TimeSpan.FromSeconds(2);
 
     private readonly TaskCompletionSource _over = new();
-    private volatile FirmRow[] _rows;
-    private volatile IReadOnlyList<FirmRow> _once;
+    private readonly Func<IReadOnlyList<string>> _find;
+    private Seen[] _seen;
+    private volatile FirmHousesNow _now;
 
-    private FirmBoard(FirmRow[] rows) => (_rows, _once) = (rows, FirmHouses.Once(rows));
-
-    /// <inheritdoc/>
-    public IReadOnlyList<FirmRow> Rows => _once;
-
-    /// <inheritdoc/>
-    public int Left => _over.Task.IsCompleted ? 0 : _rows.Count(r => r.Stale);
-
-    /// <inheritdoc/>
-    public bool IsWatched => !_over.Task.IsCompleted && _rows.Length > 0;
-
-    /// <summary>Shows these houses, begins to make anew what is stale, and looks every other second whether one was changed.</summary>
-    public static FirmBoard Of(IReadOnlyList<string> paths)
+    private FirmBoard(Func<IReadOnlyList<string>> find)
     {
-        var board = new FirmBoard(FirmHouses.Kept(paths));
-        if (paths.Count > 0)
-            new Thread(board.Watch) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
+        _find = find;
+        _seen = Look(new Dictionary<string, Seen>());
+        _now = Of(_seen);
+    }
+
+    /// <inheritdoc/>
+    public FirmHousesNow Now => _now;
+
+    /// <summary>
+    /// Shows houses, begins to make anew what is stale, and looks every other second whether one was changed, came, went, or may be read again.
+    /// </summary>
+    /// <param name="find">The house files that there are now, in their order.</param>
+    public static FirmBoard Of(Func<IReadOnlyList<string>> find)
+    {
+        var board = new FirmBoard(find);
+        new Thread(board.Watch) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
         return board;
     }
 
@@ -40,24 +42,34 @@ internal sealed class FirmBoard : IFirmBoard
 
     private void Watch()
     {
-        var stamps = new string?[_rows.Length];
         do
         {
-            for (var at = 0; at < _rows.Length && !_over.Task.IsCompleted; at++)
+            for (var at = 0; at < _seen.Length && !_over.Task.IsCompleted; at++)
             {
-                var stamp = Stamp(_rows[at].Path);
-                // The first look is at what is kept; from then on at what was seen the beat before.
-                if (stamps[at] is { } before && stamp is not null && stamp != before)
-                    Show(at, _rows[at] with { Stale = true });
-                stamps[at] = stamp ?? stamps[at];
+                if (_seen[at].Row.Stale)
+                    Show([.. _seen.Take(at), _seen[at] with { Row = MadeAnew(_seen[at].Row) }, .. _seen.Skip(at + 1)]);
             }
-            for (var at = 0; at < _rows.Length && !_over.Task.IsCompleted; at++)
-            {
-                if (_rows[at].Stale)
-                    Show(at, MadeAnew(_rows[at]));
-            }
+            if (_over.Task.Wait(Beat))
+                return;
+            var looked = Look(_seen.ToDictionary(s => s.Row.Path, StringComparer.Ordinal));
+            if (!looked.SequenceEqual(_seen))
+                Show(looked);
         }
-        while (!_over.Task.Wait(Beat));
+        while (true);
+    }
+
+    /// <summary>The houses that there are now: what is known of each, and whether that still is so.</summary>
+    private Seen[] Look(IReadOnlyDictionary<string, Seen> before)
+    {
+        var paths = _find();
+        var seen = new Seen[paths.Count];
+        // The stamp is taken first: what is written in between makes a row a stale one with the next look, never a wrong one.
+        // While somebody looks, one core stays free for the keys.
+        var cores = new ParallelOptions { MaxDegreeOfParallelism = before.Count == 0 ? -1 : 1 };
+        Parallel.For(0, paths.Count, cores, at => seen[at] = Stamp(paths[at]) is var stamp && !before.TryGetValue(paths[at], out var known)
+            ? new Seen(FirmHouses.Kept(paths[at]), stamp)
+            : known!.Stamp == stamp ? known : new Seen(known.Row with { Stale = true }, stamp));
+        return seen;
     }
 
     private static FirmRow MadeAnew(FirmRow row)
@@ -73,6 +85,7 @@ internal sealed class FirmBoard : IFirmBoard
         }
     }
 
+    /// <summary>The stamp of a house file; null where it can't be read.</summary>
     private static string? Stamp(string path)
     {
         try
@@ -85,12 +98,11 @@ internal sealed class FirmBoard : IFirmBoard
         }
     }
 
-    private void Show(int at, FirmRow row)
-    {
-        FirmRow[] rows = [.. _rows];
-        rows[at] = row;
-        // Whoever sees that nothing is left sees what came of it.
-        _once = FirmHouses.Once(rows);
-        _rows = rows;
-    }
+    private void Show(Seen[] seen) => (_seen, _now) = (seen, Of(seen));
+
+    private static FirmHousesNow Of(Seen[] seen) => new(FirmHouses.Once([.. seen.Select(s => s.Row)]), seen.Count(s => s.Row.Stale));
+
+    /// <param name="Row">What is known of a house.</param>
+    /// <param name="Stamp">The stamp of its file when that was last looked at; null where it could not be read.</param>
+    private sealed record Seen(FirmRow Row, string? Stamp);
 }

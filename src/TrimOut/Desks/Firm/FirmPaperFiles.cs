@@ -14,6 +14,7 @@ internal static class FirmPaperFiles
     /// <param name="rows">The houses.</param>
     /// <param name="others">Houses that there are beside them: those that can't be opened are named on it too, all others as left out, of which
     /// the name of the file speaks too.</param>
+    /// <param name="chosen">How the houses were chosen.</param>
     /// <param name="date">The day that stands on it.</param>
     /// <param name="language">The language; null for English.</param>
     /// <param name="folder">The folder to write to.</param>
@@ -21,9 +22,11 @@ internal static class FirmPaperFiles
     /// <param name="stop">Stops the writing.</param>
     /// <returns>The files, or which languages there are.</returns>
     /// <exception cref="OperationCanceledException">It was stopped.</exception>
-    /// <exception cref="NotOverwrittenException">Something that is not TrimOut's has the name of a file; none was touched.</exception>
-    public static Result<IReadOnlyList<string>> Write(FirmPaper paper, IReadOnlyList<FirmRow> rows, IReadOnlyList<FirmRow> others, DateOnly date,
-        string? language, string folder, Func<string, bool> over, CancellationToken stop)
+    /// <exception cref="NotOverwrittenException">
+    /// Something that is not TrimOut's, or is over houses of other places, has the name of a file; none was touched.
+    /// </exception>
+    public static Result<IReadOnlyList<string>> Write(FirmPaper paper, IReadOnlyList<FirmRow> rows, IReadOnlyList<FirmRow> others, ChosenHouses chosen,
+        DateOnly date, string? language, string folder, Func<string, bool> over, CancellationToken stop)
     {
         rows = FirmHouses.Once(rows);
         // What is kept of a house that can't be opened now may be old: nobody is sent anywhere by it.
@@ -36,11 +39,11 @@ internal static class FirmPaperFiles
             LeftOut = [.. others.Where(r => r.Why is null).Select(r => r.Name)],
             Copies = [.. rows.SelectMany(r => r.Copies).Select(p => Path.GetFileName(p))],
         };
-        var stem = string.Create(CultureInfo.InvariantCulture, $"{paper.Id}-{date:yyyy-MM-dd}")
+        var stem = string.Create(CultureInfo.InvariantCulture, $"{paper.Id}-{date:yyyy-MM-dd}{chosen.InName}")
             + (data.LeftOut.IsEmpty ? "" : string.Create(CultureInfo.InvariantCulture,
                 $"-{read.Count}-of-{read.Count + data.LeftOut.Length + data.Unread.Length}-houses"))
             + (language is null ? "" : $"-{language}");
         return paper.Write(data, language).Then<IReadOnlyList<string>>(
-            written => PaperFiles.WriteOverHouses(written, stem, folder, WrittenPapers.OfUser, over).ToList());
+            written => PaperFiles.WriteOverHouses(written, stem, folder, WrittenPapers.OfUser, over, chosen.Places).ToList());
     }
 }

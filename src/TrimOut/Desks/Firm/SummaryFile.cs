@@ -77,10 +77,11 @@ internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? S
             Name: not null, Begun: not null, Phases.IsDefault: false, BeforePaint.Waiting.IsDefault: false,
             Painted.Waiting.IsDefault: false
         } summary
-            && !summary.Visits.IsDefault && summary is { Address: not null, People.IsDefault: false } && !summary.Days.IsDefault && !summary.Boxes.IsDefault
+            && !summary.Visits.IsDefault && summary is { Address: not null, People.IsDefault: false, Conflicts.IsDefault: false }
+            && !summary.Days.IsDefault && !summary.Boxes.IsDefault
             && summary.Phases.Length == Core.Phases.PhaseNames.All.Count
             && summary.Visits.All(v => v is not null && !v.Expected.IsDefault && !v.Before.IsDefault && v.Before.All(b => b is { Who.IsDefault: false }))
-             && summary.Days.All(d => d is not null));
+            && summary.Days.All(d => d is not null) && summary.Conflicts.All(c => c is not null));
 }
 
 [JsonSourceGenerationOptions(JsonSerializerDefaults.Web, UseStringEnumConverter = true, IgnoreReadOnlyProperties = true)]

@@ -33,6 +33,9 @@ internal static class ExchangeVerb
             var done = Run(office, log, sends: true);
             OfficePlace.Keep(office, log, done.Mark);
             SaySent(done);
+            if (done.Merge is { } waits)
+                Common.Say($"{NumberText.Counted(waits.New.Length, "change")} from the office {(waits.New.Length == 1 ? "was" : "were")} not taken in. "
+                    + $"To do that: trimout office fetch {ShellWord.Of(parsed.GetRequiredValue(path))}");
             return look.End(ExitCode.Fine);
         });
         return verb;

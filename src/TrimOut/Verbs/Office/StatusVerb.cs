@@ -10,8 +10,10 @@ internal static class StatusVerb
     public static Command Build()
     {
         var path = Common.AnyHouse();
-        var verb = new Command("status", "Say when a house was last exchanged and how many changes are not yet at the office, as far as this machine knows: " +
-            "nothing is asked of the network. Ends with 1 while there are some.") { path, OfficeVerb.CredentialsOption, Common.GoOn };
+        var verb = new Command("status",
+            "Say when a house was last exchanged, how many changes are not yet at the office, and how many came from it then and were put off, as far as this "
+                + "machine knows: nothing is asked of the network. Ends with 1 while some are not yet at the office.")
+        { path, OfficeVerb.CredentialsOption, Common.GoOn };
         verb.SetAction(parsed =>
         {
             var (office, look) = (OfficeVerb.By(parsed), Look.By(parsed));
