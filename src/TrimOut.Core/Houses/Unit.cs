@@ -169,6 +169,14 @@ public sealed class Unit : Subject
         : Window is { Mount: Mount.Inside, Units.Length: 1 } ? PartWidth - Deduction
         : OwnWidth is { } own ? MadeFrom(own) : null;
 
+    /// <summary>What has to be known before <see cref="MadeWidth"/> is: of the unit, its window or its kind; null when nothing is lacking.</summary>
+    public Fact? MadeWidthLacks => MadeWidth is not null ? null
+        : Kind is null ? UnitFacts.Kind
+        : Window.Mount is null ? WindowFacts.Mount
+        : PartWidth is null && Item.Get(UnitFacts.OrderWidth) is null ? WindowFacts.RoughWidth
+        : OwnWidth is null ? WindowFacts.OverlapEachSide
+        : WidthUnsaid;
+
     /// <summary>Where it hangs along the opening as it is made, over the middle of its part; null while <see cref="MadeWidth"/> is.</summary>
     public Stretch? MadeAlong => MadeWidth is { } made ? Over(made) : null;
 

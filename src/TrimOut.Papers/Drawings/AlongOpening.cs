@@ -29,9 +29,7 @@ internal sealed record AlongOpening(Length? From, Length? To, Stretch? LeftBrack
     public static Fact? Lacks(Unit unit) => unit.Kind is not { } kind ? UnitFacts.Kind
         : unit.Window.Mount is null ? WindowFacts.Mount
         : !PartIsSaid(unit) ? UnitFacts.PartWidth
-        : unit.MadeWidth is null ? unit.WidthUnsaid ?? (unit.OwnWidth is null ? WindowFacts.OverlapEachSide : UnitFacts.PartWidth)
-        : kind[CoveringKindFacts.EndBracket] is null ? CoveringKindFacts.EndBracket
-        : null;
+        : unit.MadeWidthLacks ?? (kind[CoveringKindFacts.EndBracket] is null ? CoveringKindFacts.EndBracket : null);
 
     /// <summary>Both ends as near as a drawing shows them: by its ordered width, and while it is not ordered by its part.</summary>
     public static (Length? From, Length? To) Drawn(Unit unit) => unit.OwnWidth is { } wide && unit.Over(wide) is { } drawn ? (drawn.From, drawn.To) : default;

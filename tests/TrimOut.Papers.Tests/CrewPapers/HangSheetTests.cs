@@ -29,12 +29,11 @@ public class HangSheetTests
     public void WhatIsNotOrderedYetIsReckonedWithWhatComesOffOrLeftBlank(string off, string begins, string ends)
     {
         var job = FinishedHouse.Build();
-        var kind = job.House.NameOf(job.Unit("W01").Kind!.Item);
-        foreach (var fact in (Fact[])[UnitFacts.OrderWidth, UnitFacts.PartWidth])
-            job.Do(SetFact.Typed(job.House, job.Unit("W01").Item, fact, ""));
+        job.Do(SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.OrderWidth, ""));
         foreach (var fact in (Fact[])[WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom])
             job.Do(SetFact.Typed(job.House, job.Unit("W01").Window.Item, fact, "35"));
-        job.SayOf(kind, CoveringKindFacts.OrderedInside, "made").SayOf(kind, CoveringKindFacts.DeductionInside, off);
+        foreach (var (fact, said) in ((Fact, string)[])[(CoveringKindFacts.OrderedInside, "made"), (CoveringKindFacts.DeductionInside, off)])
+            job.Do(KitCheck.ReadOff(job.House, job.Unit("W01").Kind!.Item, fact, said));
         var page = HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
         var row = page.QuerySelectorAll("table").Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins"))
             .SelectMany(t => t.QuerySelectorAll("tbody tr")).Select(r => r.Children.Select(c => c.TextContent).ToList()).Single(r => r[0] == "W01");

@@ -25,16 +25,15 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
     {
         if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        var (at, unknown) = MiddleScrew.Of(subject);
-        if (at is not { } screw)
+        var (at, unknown) = MiddleScrew.Along(subject);
+        if (at is not { } place)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         if (subject.EntrySide is null)
             return NotChecked.Of(subject, UnitFacts.EntrySide);
         if (subject.EntryFromJamb is null)
             return NotChecked.Of(subject, UnitFacts.EntryFromJamb);
-        if ((subject.EntryAlong, MiddleScrew.LeftEnd(subject)) is not ({ } entry, { } end))
+        if (subject.EntryAlong is not { } entry)
             return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
-        var place = end + screw;
         var apart = (entry - place).Abs();
         var working = Working.Of(Info.Source.Formula, () =>
         [

@@ -21,7 +21,7 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("screw-under-centre-support", "Middle screw is under a bracket", Severity.Stop, Phase.Hang,
         new Source(Source.MakersSheet,
-            "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
+            "end bracket <= screw <= made width - end bracket; from the support's width on: |screw - half the made width| >= half the support"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -30,8 +30,8 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
         if (at is not { } screw)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         var kind = subject.Kind!;
-        if (subject.OwnWidth is not { } width)
-            return NotChecked.Of(subject.Window, subject.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide);
+        if (subject.MadeWidth is not { } width)
+            return NotChecked.MadeWidthOf(subject);
         if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
             return NotChecked.Of(kind, missing);
         var bracket = kind[CoveringKindFacts.EndBracket]!.Value;
@@ -60,7 +60,7 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             return null;
         var mark = TapeMark.Of(unit.House.DisplayUnits);
         Length[] places = [(to + MiddleScrew.Around).RoundUp(mark), (from - MiddleScrew.Around).RoundDown(mark)];
-        var cable = unit.EntryAlong - MiddleScrew.LeftEnd(unit);
+        var cable = unit.EntryAlong - unit.MadeAlong?.From;
         var clear = places.Where(p => p >= bracket && p <= width - bracket).ToList();
         return clear.Where(p => cable is not { } at || (p - at).Abs() >= MiddleScrew.Around).Cast<Length?>().FirstOrDefault() is { } place ? place : null;
     }
