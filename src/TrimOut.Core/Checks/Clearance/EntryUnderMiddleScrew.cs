@@ -40,8 +40,9 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
             ("entry from the left", entry.In(subject)), ("screw from the left", place.In(subject)), ("apart", apart.In(subject)),
             ("around a screw", MiddleScrew.Around.In(subject)),
         ]);
+        var further = MiddleScrew.IsMeasured(subject) ? WidthTakenOff.OpenAtEachSide(subject) : Units.Length.Zero;
         return apart >= MiddleScrew.Around
-            ? new Outcome.Fine(working)
+            ? entry <= place || entry - place >= MiddleScrew.Around + further ? new Outcome.Fine(working) : NotChecked.MadeWidthOf(subject)
             : new Outcome.Found(EntryAtScrew.With(entry, Arg.AtMost(place)), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
                 FieldRef.To(subject.Item, Rough.Entry.FromJambFact(subject)), working);
     }

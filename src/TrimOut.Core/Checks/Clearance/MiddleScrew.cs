@@ -11,14 +11,21 @@ internal static class MiddleScrew
     public static readonly Length Around = Length.FromInches(0, 1, 2);
 
     /// <summary>
-    /// From the left end of the unit as it is made: as measured, else as the sheet plans it; null with what is missing, or null twice for a kind without such
-    /// a screw.
+    /// From the left end of the unit as it is made, at its widest while that is not known: as measured, else as the sheet plans it; null with what is missing,
+    /// or null twice for a kind without such a screw.
     /// </summary>
-    public static (Length? At, Outcome.NotChecked? Unknown) Of(Unit unit) => At(unit, measured => measured, planned => unit.MadeWidth / 2 + planned);
+    public static (Length? At, Outcome.NotChecked? Unknown) Of(Unit unit) =>
+        At(unit, measured => measured, planned => WidthTakenOff.Widest(unit) / 2 + planned);
 
     /// <summary>The same from the left of the opening.</summary>
-    public static (Length? At, Outcome.NotChecked? Unknown) Along(Unit unit) => At(unit, measured => unit.MadeAlong?.From + measured,
+    public static (Length? At, Outcome.NotChecked? Unknown) Along(Unit unit) => At(unit, measured => LeftEnd(unit) + measured,
         planned => unit.Place is { } place ? (place.From + place.To) / 2 + planned : null);
+
+    /// <summary>Whether it was measured from the end of the unit, where the sheet plans it from the middle.</summary>
+    public static bool IsMeasured(Unit unit) => unit.Item.Get(UnitFacts.MiddleScrew) is not null;
+
+    /// <summary>Where the left end of a unit lies in its opening, at its widest while its made width is not known; null while its part is not known.</summary>
+    public static Length? LeftEnd(Unit unit) => WidthTakenOff.Widest(unit) is { } wide ? unit.Over(wide)?.From : null;
 
     /// <remarks>A kind of before there was <see cref="Companion.Asked"/> has no screw where its sheet was left blank: it keeps that meaning.</remarks>
     private static (Length? At, Outcome.NotChecked? Unknown) At(Unit unit, Func<Length, Length?> asMeasured, Func<Length, Length?> asPlanned)

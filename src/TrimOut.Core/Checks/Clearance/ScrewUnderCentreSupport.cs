@@ -30,7 +30,7 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
         if (at is not { } screw)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         var kind = subject.Kind!;
-        if (subject.MadeWidth is not { } width)
+        if (WidthTakenOff.Widest(subject) is not { } width)
             return NotChecked.MadeWidthOf(subject);
         if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
             return NotChecked.Of(kind, missing);
@@ -50,7 +50,16 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
         return Outcome.All(
             screw < bracket || screw > width - bracket ? Found(AtEndBracket.With(screw, bracket, width)) : null,
             screw > from && screw < to ? Found(AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))) : null)
-            ?? (Outcome)new Outcome.Fine(working);
+            ?? (ClearAtItsNarrowest() ? (Outcome)new Outcome.Fine(working) : NotChecked.MadeWidthOf(subject));
+
+        // What is planned stays where it is beside the support, for both are counted from the middle.
+        bool ClearAtItsNarrowest()
+        {
+            var off = WidthTakenOff.OpenAtEachSide(subject);
+            return MiddleScrew.IsMeasured(subject)
+                ? screw <= width - off * 2 - bracket && (screw <= from - off || screw >= to || from == to)
+                : screw - off >= bracket && screw - off <= width - off * 2 - bracket;
+        }
     }
 
     /// <summary>A place with room for a driver beside the support, clear of the end brackets and of the cable; null where there is none.</summary>
@@ -60,7 +69,7 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
             return null;
         var mark = TapeMark.Of(unit.House.DisplayUnits);
         Length[] places = [(to + MiddleScrew.Around).RoundUp(mark), (from - MiddleScrew.Around).RoundDown(mark)];
-        var cable = unit.EntryAlong - unit.MadeAlong?.From;
+        var cable = unit.EntryAlong - MiddleScrew.LeftEnd(unit);
         var clear = places.Where(p => p >= bracket && p <= width - bracket).ToList();
         return clear.Where(p => cable is not { } at || (p - at).Abs() >= MiddleScrew.Around).Cast<Length?>().FirstOrDefault() is { } place ? place : null;
     }

@@ -25,9 +25,6 @@ public sealed class EntryUnderEndBracket : UnitCheck
     private static readonly Message MoveEntryBack = new("Move the entry to {0} back or more.");
     private static readonly Message LeadRound = new("Lead the cable round the bracket in a slot behind it, never under it.");
 
-    /// <summary>No sheet takes more off a width at each side as a rule: common practice, no published source.</summary>
-    private static readonly Length MostOffAtEachSide = Length.FromInches(0, 1, 2);
-
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("entry-under-end-bracket", "Entry is under the end bracket", Severity.Stop, Phase.WalkThrough,
         new Source(Source.MakersSheet,
@@ -78,7 +75,7 @@ public sealed class EntryUnderEndBracket : UnitCheck
         var entry = Entry.Of(subject);
         return subject.Window.Units
             .Where(u => u.MadeWidth is null && u.WidthUnsaid is not null
-                && Brackets(u, MostOffAtEachSide).Any(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius)))
+                && Brackets(u, WidthTakenOff.MostAtEachSide).Any(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius)))
             .Select(u => Checks.NotChecked.Of(u.Kind, u.WidthUnsaid!, u, UnitFacts.Kind)).FirstOrDefault();
     }
 

@@ -104,7 +104,9 @@ public class EntryUnderMiddleScrewTests
     {
         var job = Entry("20", "left").Say("W01", UnitFacts.MiddleScrew, "19 1/2").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "1");
         Assert.EndsWith("the middle screw goes in at 20\".", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
-        job.SayOf("Wood blind", CoveringKindFacts.DeductionInside, "").Lacks(Check, "W01", "deduction, inside of Wood blind in the kit");
+        job.SayOf("Wood blind", CoveringKindFacts.DeductionInside, "");
+        job.Lacks(Check, "W01", "deduction, inside of Wood blind in the kit");
+        job.Say("W01", UnitFacts.EntryFromJamb, "20 1/2").Fine(Check, "W01");
     }
 
     /// <summary>What the sheet plans is counted from the middle, which stays where it is however much comes off.</summary>

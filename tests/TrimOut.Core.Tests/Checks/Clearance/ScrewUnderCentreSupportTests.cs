@@ -71,9 +71,31 @@ public class ScrewUnderCentreSupportTests
         Assert.Equal("The middle screw is 58 9/16\" from the left; an end bracket takes 1 1/2\" at each end of 60\".", job.Fault(Check, "W01").Message);
     }
 
+    /// <summary>
+    /// 60" wide, less up to 1/2" at each side: the support begins from 28 1/2" to 29" on, and the right bracket from 57 1/2" to 58 1/2". What is planned beside
+    /// the support stays there.
+    /// </summary>
+    [Theory]
+    [InlineData("32", true)]
+    [InlineData("28 1/2", true)]
+    [InlineData("28 9/16", false)]
+    [InlineData("57 1/2", true)]
+    [InlineData("57 9/16", false)]
+    [InlineData("", true)]
+    public void WhatComesOffTheWidthIsAskedForWhereItMakesADifference(string at, bool fine)
+    {
+        var job = Screw("32").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "");
+        job = at.Length > 0 ? job.Say("W01", UnitFacts.MiddleScrew, at) : job.Forget("W01", UnitFacts.MiddleScrew);
+        if (fine)
+            job.Fine(Check, "W01");
+        else
+            job.Lacks(Check, "W01", "deduction, inside of Wood blind in the kit");
+    }
+
+    /// <summary>A stop that there is however much comes off is one.</summary>
     [Fact]
-    public void WhatComesOffTheWidthIsAskedForWhereItIsNotKnown() =>
-        Screw("32").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "").Lacks(Check, "W01", "deduction, inside of Wood blind in the kit");
+    public void ASheetThatPutsItUnderItsOwnSupportIsFoundWhateverComesOff() => Screw("30").Forget("W01", UnitFacts.MiddleScrew)
+        .SayOf("Wood blind", CoveringKindFacts.DeductionInside, "").SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "1/2").Fault(Check, "W01");
 
     [Fact]
     public void TheMendLeavesRoomForADriverBesideTheSupport()
