@@ -55,12 +55,15 @@ internal static class NotChecked
     private static readonly ConcurrentDictionary<Fact, Sentence> Blank = [];
 
     private static readonly Message OfSheet = new("{0} of {1} in the kit");
+    private static readonly Message WasRemoved = new("{0}, for {1} was removed");
     private static readonly Message OfHouse = new("{0} of the house");
 
     private static Sentence Named(Subject subject, Fact fact) => subject switch
     {
         KitSheet sheet => OfSheet.With(Arg.Label(fact), Arg.Name(sheet)),
         JobItself => OfHouse.With(Arg.Label(fact)),
+        _ when fact is Fact<ItemRef> names && subject.Item.Get(names) is { } gone && subject.House.Find(gone.Id) is { Removed: true } item =>
+            WasRemoved.With(Arg.Label(fact), Arg.Name(item)),
         _ => Blank.GetOrAdd(fact, static f => Alone.With(Arg.Label(f))),
     };
 }

@@ -97,6 +97,18 @@ public class SheetInHandTests
     }
 
     [Fact]
+    public void APartThatIsInUseIsRemovedOnlyAfterAQuestionThatNamesWhatUsesIt()
+    {
+        _job.Say("W01", UnitFacts.Kind, "Roller");
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "enter", "X").Sees("Remove Roller (covering-kind)? It is used by 1: W01.").Press("enter", "esc");
+        Assert.NotNull(user.House.Units.Single().Kind);
+        user.Press("X", "X");
+        Assert.Null(user.House.Units.Single().Kind);
+        user.Press("g").Type("W01").Sees("Roller (removed)");
+    }
+
+    [Fact]
     public void DownPassesAValueAndMarksNothing()
     {
         using var user = AtRoller(CoveringKindFacts.RunningCurrent);
