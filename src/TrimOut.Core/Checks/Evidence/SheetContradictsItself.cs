@@ -79,11 +79,15 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
             || sheet.Item.Get(PanelTypeFacts.Supply) is not { } supply
             || (sheet.Item.Get(PanelTypeFacts.TotalCurrent) ?? sheet.Item.Get(PanelTypeFacts.OutputCurrent)) is not { } output)
             return null;
+        var outputs = sheet.Item.Get(PanelTypeFacts.TotalCurrent) is null ? PanelTypeFacts.OutputCurrent : PanelTypeFacts.TotalCurrent;
         var written = MainsVolts.Highest(sheet.Item.Get(PanelTypeFacts.InputVolts) ?? "");
         var mains = written ?? HighestMains;
         return supply.Volts * output.Amperes <= mains * input.Amperes ? null : new Outcome.Found(
             GivesMoreThanItTakes.With(new Voltage(mains), Arg.Number(mains * input.Amperes, "W"), Arg.Number(supply.Volts * output.Amperes, "W")),
-            written is null ? VoltsTaken.With(new Voltage(mains)) : ReadAgain, FieldRef.To(sheet.Item, PanelTypeFacts.InputCurrent));
+            written is null ? VoltsTaken.With(new Voltage(mains)) : ReadAgain, FieldRef.To(sheet.Item, PanelTypeFacts.InputCurrent))
+        {
+            RestsOn = ByValues(sheet, PanelTypeFacts.Supply, outputs, PanelTypeFacts.InputVolts, PanelTypeFacts.InputCurrent),
+        };
     }
 
     private static Rule NoMore<T>(Fact<T> less, Fact<T> more)
@@ -91,7 +95,9 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
 
     private static Outcome.Found Found(AnyItem sheet, (Fact Fact, object Value) less, (Fact Fact, object Value) more) => new(
         NotMore.With(Arg.Label(less.Fact, small: false), Arg.Value(less.Fact, less.Value), Arg.Label(more.Fact, small: false),
-            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact));
+            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact)) { RestsOn = ByValues(sheet, less.Fact, more.Fact) };
+
+    private static ImmutableArray<FieldRef> ByValues(AnyItem sheet, params IEnumerable<Fact> facts) => [.. facts.Select(f => FieldRef.To(sheet.Item, f))];
 
     private sealed record Rule(Fact Less, Fact More, Func<object, object, bool> IsMore);
 }
