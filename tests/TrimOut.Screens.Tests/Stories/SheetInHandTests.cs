@@ -105,7 +105,7 @@ public class SheetInHandTests
         Assert.NotNull(user.House.Units.Single().Kind);
         user.Press("X", "X");
         Assert.Null(user.House.Units.Single().Kind);
-        user.Press("esc", "g").Type("W01").Sees("Roller (removed)");
+        Assert.Equal("Roller (removed)", user.House.Units.Single().Show(UnitFacts.Kind));
     }
 
     [Fact]
