@@ -58,7 +58,7 @@ public sealed class CheckReport
 
     /// <summary>
     /// What finds nothing wrong only by values of makers' sheets that nobody checked: no pass yet. What judges a part itself is not among it, for it is
-    /// about those very values.
+    /// about those very values; that two of one sheet agree is, where one of them was changed since somebody checked it.
     /// </summary>
     public ImmutableArray<PassedUnread> Unread => _unread.Value;
 
@@ -152,7 +152,9 @@ public sealed class CheckReport
     public IReadOnlyList<Fact> UncheckedBehind(Finding finding) =>
         // That rule tells of such values and of nothing else: a mark would say it twice.
         House.State.UncheckedValues.Count == 0 || finding.Check.Id == KitUnchecked.Id ? []
-        : _unchecked.GetOrAdd(finding, f => UncheckedValues.In(House, [.. _sheets.First(s => s.Check.Info.Id == f.Check.Id).ReadsBehind(f.Subject)]));
+        : _unchecked.GetOrAdd(finding, f => [.. UncheckedValues
+            .In(House, [.. _sheets.First(s => s.Check.Info.Id == f.Check.Id).ReadsBehind(f.Subject)])
+            .Where(fact => f.Found.IsBy(FieldRef.To(f.Subject, fact)))]);
 
     /// <summary>What a finding says to whoever reads the house as it is shown, marked where it was judged by a value that nobody checked.</summary>
     public string Said(Finding finding) => UncheckedValues.Marked(finding.Found.Message.In(House), UncheckedBehind(finding).Count > 0);
@@ -193,7 +195,8 @@ public sealed class CheckReport
         var told = sheet.Sum.Findings.Where(f => FactTable.IsKit(f.Subject.Kind))
             .Select(f => sheet.ReadsBehind(f.Subject).ToArray().ToHashSet()).ToList();
         return sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads))
-            .Where(n => !FactTable.IsKit(n.Subject.Kind))
+            .Where(n => !FactTable.IsKit(n.Subject.Kind) || (n.Passed > 0 && sheet.Check is SheetContradictsItself
+                && n.Reads.Any(r => SheetMark.IsChangedSince(n.Subject, new ReadKey(r).FactOf(n.Subject.Kind)!))))
             .Where(n => n.Passed > 0 || !told.Exists(t => n.Reads.All(t.Contains)))
             .Select(n => new PassedUnread(sheet.Check.Info, n.Subject, [.. n.Reads.Select(r => FieldOf(new ReadKey(r)))], n.Passed));
     }

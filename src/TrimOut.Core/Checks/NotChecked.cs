@@ -26,6 +26,13 @@ internal static class NotChecked
     public static Outcome.NotChecked Of(KitSheet? sheet, Fact fact, Subject chooser, Fact choice) =>
         sheet is null ? Of(chooser, choice) : Of(sheet, fact);
 
+    /// <summary>What has to be known before it can be said how wide a unit is made.</summary>
+    /// <param name="unit">A unit of which <see cref="Unit.MadeWidth"/> is not known.</param>
+    public static Outcome.NotChecked MadeWidthOf(Unit unit) => unit.MadeWidthLacks is not { } lacks ? Of(unit, UnitFacts.PartWidth)
+        : lacks.Subject == ItemKind.CoveringKind ? Of(unit.Kind!, lacks)
+        : lacks.Subject == ItemKind.Window ? Of(unit.Window, lacks)
+        : Of(unit, lacks);
+
     /// <summary>Evidence of a step; nothing is missing where its phase was complete before the step or this evidence came.</summary>
     /// <param name="walker">The unit, panel or house that walks through the phase.</param>
     /// <param name="step">The id of the step.</param>
@@ -48,12 +55,15 @@ internal static class NotChecked
     private static readonly ConcurrentDictionary<Fact, Sentence> Blank = [];
 
     private static readonly Message OfSheet = new("{0} of {1} in the kit");
+    private static readonly Message WasRemoved = new("{0}, for {1} was removed");
     private static readonly Message OfHouse = new("{0} of the house");
 
     private static Sentence Named(Subject subject, Fact fact) => subject switch
     {
         KitSheet sheet => OfSheet.With(Arg.Label(fact), Arg.Name(sheet)),
         JobItself => OfHouse.With(Arg.Label(fact)),
+        _ when fact is Fact<ItemRef> names && subject.Item.Get(names) is { } gone && subject.House.Find(gone.Id) is { Removed: true } item =>
+            WasRemoved.With(Arg.Label(fact), Arg.Name(item)),
         _ => Blank.GetOrAdd(fact, static f => Alone.With(Arg.Label(f))),
     };
 }

@@ -76,12 +76,22 @@ public abstract record Outcome
         /// <summary>How the same fault is told of other items, where the order of the walk says of which it is told: a waiver of any of these holds.</summary>
         public ImmutableArray<Told> ToldOf { get; init; } = [];
 
+        /// <summary>
+        /// The values that this fault rests on, where one judgment reads others too, for further faults; empty where it rests on all that was read.
+        /// </summary>
+        public ImmutableArray<FieldRef> RestsOn { get; init; } = [];
+
+        /// <summary>Whether it rests on a value.</summary>
+        /// <param name="value">The value, as a field of its part.</param>
+        public bool IsBy(FieldRef value) => RestsOn.IsEmpty || RestsOn.Contains(value);
+
         /// <summary>This fault and the further ones.</summary>
         public IEnumerable<Found> Each => Also.Select(a => a).Prepend(this with { Also = [] });
 
         /// <inheritdoc/>
         public bool Equals(Found? other) => other is not null && Message.Equals(other.Message) && Mend.Equals(other.Mend) && Mends == other.Mends
-            && Equals(Working, other.Working) && Also.SequenceEqual(other.Also) && ToldOf.SequenceEqual(other.ToldOf);
+            && Equals(Working, other.Working) && Also.SequenceEqual(other.Also) && ToldOf.SequenceEqual(other.ToldOf)
+            && RestsOn.SequenceEqual(other.RestsOn);
 
         /// <inheritdoc/>
         public override int GetHashCode() => HashCode.Combine(Message, Mends);

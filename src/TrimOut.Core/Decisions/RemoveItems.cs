@@ -1,5 +1,7 @@
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
 
@@ -11,7 +13,19 @@ public static class RemoveItems
         ? new Refusal("The house itself can't be removed.")
         : item.Removed ? new Refusal("That was removed already.")
         : item.Kind == ItemKind.Service ? RecordService.WithSerialBefore(Out(item, $"Removed {house.NameOf(item)}"), new Service(house, item))
-        : Out(item, $"Removed {house.NameOf(item)}");
+        : Out(item, $"Removed {house.NameOf(item)}{UsedBy(house, item)}");
+
+    /// <summary>By how many things a part, a panel or a hub is used that go without it once it is removed, and by which; empty where nothing uses it.</summary>
+    /// <param name="house">The house.</param>
+    /// <param name="item">The item.</param>
+    public static string UsedBy(House house, Item item)
+    {
+        const int told = 8;
+        var names = FactTable.IsKit(item.Kind) || item.Kind is ItemKind.Panel or ItemKind.Hub ? UsersOf.Names(house, item) : [];
+        return names.Count == 0 ? ""
+            : $", used by {NumberText.Plain(names.Count)}: {string.Join(", ", names.Take(told))}"
+                + (names.Count > told ? $" and {NumberText.Plain(names.Count - told)} more" : "");
+    }
 
     /// <summary>Brings a removed item back with all it had.</summary>
     public static Result<Draft> BringBack(House house, Item item) => !item.Removed ? new Refusal("That was not removed.") : Back(house, item, "Brought back");

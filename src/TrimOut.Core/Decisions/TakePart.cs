@@ -166,7 +166,12 @@ public sealed record PartEffect(ImmutableArray<Finding> Come, ImmutableArray<Fin
 
     /// <summary>By which unchecked values of sheets a check passes that finds something now; none where it does so by none.</summary>
     private IReadOnlyList<string> UncheckedBehindGoing(Finding finding) =>
-        [.. After.Unread.Where(u => u.Check.Id == finding.Check.Id && IsOf(u.Subject, finding)).SelectMany(u => u.Values).Distinct().Select(LabelOf)];
+        [.. (finding.Found.RestsOn.IsEmpty
+            ? After.Unread.Where(u => u.Check.Id == finding.Check.Id && IsOf(u.Subject, finding)).SelectMany(u => u.Values).Distinct()
+            : WaitsFor(finding) is null ? finding.Found.RestsOn.Where(IsUnchecked) : []).Select(LabelOf)];
+
+    private bool IsUnchecked(FieldRef value) => After.House.Find(value.Item) is { } part && FactTable.Find(part.Kind, value.Field) is { } fact
+        && part.Latest(fact)?.Stored is not null && !SheetMark.Holds(part, fact);
 
     private string LabelOf(FieldRef value) =>
         After.House.Find(value.Item) is { } part ? $"{FactTable.Find(part.Kind, value.Field)!.Label} of {After.House.NameOf(part)}" : value.Field;

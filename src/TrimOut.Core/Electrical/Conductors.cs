@@ -57,6 +57,16 @@ public static class Conductors
             ? throw new ArgumentOutOfRangeException(nameof(gauge), gauge, "Gauges go from 0 to 36.")
             : (decimal)(Gauge36Millimetres * Math.Pow(GaugeRatio, (36 - gauge) / GaugeSteps));
 
+    /// <summary>Cross-section in square millimetres: of a gauge pi / 4 x diameter^2 by ASTM B258, of a metric size its name.</summary>
+    /// <param name="size">The size; a gauge from 0 to 36.</param>
+    /// <exception cref="ArgumentOutOfRangeException">There is no such gauge.</exception>
+    public static decimal SquareMillimetres(ConductorSize size) => size switch
+    {
+        ConductorSize.Gauge gauge => (decimal)Math.PI / 4 * MillimetresAcross(gauge.Number) * MillimetresAcross(gauge.Number),
+        ConductorSize.Metric metric => metric.SquareMillimetres,
+        _ => throw new ArgumentOutOfRangeException(nameof(size), size, "No such size."),
+    };
+
     /// <summary>Resistance of one conductor, in ohms per metre, at a conductor temperature.</summary>
     /// <remarks>
     /// A gauge: 1 / (58 x cross-section), times 1.023 when stranded, times 1 + 0.00393 (T - 20). A metric size: the largest that

@@ -9,6 +9,7 @@ internal static class ItemNames
 {
     public static readonly Message NoTag = new("(no tag)");
     public static readonly Message Removed = new("(removed)");
+    public static readonly Message RemovedOne = new("{0} (removed)");
     private static readonly Message NoHouseName = new("(no name yet)");
     private static readonly Message UnitAlone = new("(unit)");
     private static readonly Message UnitOf = new("unit of {0}");

@@ -160,6 +160,39 @@ public sealed class Unit : Subject
         _ => null,
     };
 
+    /// <summary>
+    /// How wide it is made: of what was ordered; while nothing is ordered, of its part as it would be ordered. Null while the width, the mount, or what the
+    /// sheet takes off is not known.
+    /// </summary>
+    public Length? MadeWidth => Item.Get(UnitFacts.OrderWidth) is { } ordered ? MadeFrom(ordered)
+        : OrderedWidth is null ? null
+        : Window is { Mount: Mount.Inside, Units.Length: 1 } ? PartWidth - Deduction
+        : OwnWidth is { } own ? MadeFrom(own) : null;
+
+    /// <summary>What has to be known before <see cref="MadeWidth"/> is: of the unit, its window or its kind; null when nothing is lacking.</summary>
+    public Fact? MadeWidthLacks => MadeWidth is not null ? null
+        : Kind is null ? UnitFacts.Kind
+        : Window.Mount is null ? WindowFacts.Mount
+        : PartWidth is null && Item.Get(UnitFacts.OrderWidth) is null ? WindowFacts.RoughWidth
+        : OwnWidth is null ? WindowFacts.OverlapEachSide
+        : WidthUnsaid;
+
+    /// <summary>Where it hangs along the opening as it is made, over the middle of its part; null while <see cref="MadeWidth"/> is.</summary>
+    public Stretch? MadeAlong => MadeWidth is { } made ? Over(made) : null;
+
+    /// <summary>
+    /// Where its end brackets sit along the opening, each from an end of the unit as it is made: the one answer for checks and papers. Null while where it
+    /// hangs or the width of a bracket is not known.
+    /// </summary>
+    public (Stretch Left, Stretch Right)? EndBrackets => (MadeAlong, Kind?[CoveringKindFacts.EndBracket]) is ({ } hangs, { } bracket)
+        ? (new Stretch(hangs.From, Length.Min(hangs.From + bracket, hangs.To)), new Stretch(Length.Max(hangs.To - bracket, hangs.From), hangs.To))
+        : null;
+
+    /// <summary>Where so wide a unit lies over the middle of its part, from the left of the opening; null while its part is not known.</summary>
+    /// <param name="wide">How wide it is.</param>
+    public Stretch? Over(Length wide) => Place is { } place
+        ? new Stretch(place.From - (wide - (place.To - place.From)) / 2, place.To + (wide - (place.To - place.From)) / 2) : null;
+
     /// <summary>What the sheet of its kind does not say of the width for its mount: how it is ordered, or what comes off; null when it says both.</summary>
     public Fact? WidthUnsaid => Window.Mount is not { } mount ? null
         : OrderedWidth is null ? CoveringKindFacts.OrderedWidthAt(mount)

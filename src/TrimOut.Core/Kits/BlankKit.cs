@@ -55,9 +55,13 @@ public static class BlankKit
     internal static Draft WithNoCover(this Draft draft, out string id) =>
         Named(draft, ItemKind.HeadCover, HeadCoverFacts.Name, HeadCover.NoCover, out id);
 
-    /// <summary>Whether more is known of a part than a blank kit begins with: a value of another sort, or one that was held against a sheet.</summary>
+    /// <summary>Whether more is known of a part than a blank kit begins with: a value of another sort, one that was held against a sheet.</summary>
     public static bool IsMore(Item part) => SheetValues.Of(part.Kind).Any(f => part.Latest(f)?.Stored is not null
         && (!Given.Contains(f) || part.Latest(Companion.Checked(f.Name))?.Stored is not null));
+
+    /// <summary>Whether there is something of a part to keep for other houses: more than a blank kit begins with, or which sheet it is of.</summary>
+    public static bool IsWorthKeeping(Item part) => IsMore(part)
+        || AboutSheet.WhichSheet.Any(n => part.Latest(AboutSheet.Of(part.Kind, n))?.Stored is not null);
 
     /// <summary>Says of a new part of which values a blank means that nobody looked yet, where older parts take it for none.</summary>
     public static Draft AskingOf(this Draft draft, string id, ItemKind kind) =>

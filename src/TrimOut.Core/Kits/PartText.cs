@@ -137,7 +137,14 @@ public static class PartText
                 HeldAgainstUnknown = unknown.Count == 0 ? null : string.Join(" and ", unknown),
             };
 
-        Refusal Bad(string why) => new(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {why.TrimEnd('.')}."));
+        Refusal Bad(string why) => new(string.Create(CultureInfo.InvariantCulture, $"Line {number}: {Line(why.TrimEnd('.'))}."));
+    }
+
+    /// <summary>Of a very long reason its beginning, which says what is wrong, and its end, which says what to do.</summary>
+    private static string Line(string why)
+    {
+        const int end = 90;
+        return why.Length <= end * 3 ? why : $"{why[..end]} … {why[^end..]}";
     }
 
     /// <summary>What was typed, in its stored form; a length must say its unit, for no house says what a bare number means.</summary>

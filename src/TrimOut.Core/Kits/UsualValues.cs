@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Units;
 
@@ -15,6 +16,13 @@ public static class UsualValues
 
     /// <summary>The longest that a button is held.</summary>
     public static readonly TimeSpan LongestHold = TimeSpan.FromSeconds(30);
+
+    /// <summary>The nominal size next to the thickest gauge, which is 3.31 mm2.</summary>
+    private const decimal MostSquareMillimetres = 4;
+
+    private static readonly ConductorSize ThinnestConductor = new ConductorSize.Gauge(22);
+
+    private static readonly ConductorSize ThickestConductor = new ConductorSize.Gauge(12);
 
     /// <summary>All of them, in the order of sheets.</summary>
     public static ImmutableArray<UsualValue> All { get; } =
@@ -49,6 +57,8 @@ public static class UsualValues
         Of(CoveringKindFacts.PairHold, TimeSpan.Zero, LongestHold),
         Of(CoveringKindFacts.LimitHold, TimeSpan.Zero, LongestHold),
         Of(CoveringKindFacts.PresetHold, TimeSpan.Zero, LongestHold),
+        new(CableTypeFacts.Conductor, ThinnestConductor, ThickestConductor, v => Conductors.SquareMillimetres((ConductorSize)v) is var area
+            && area >= Conductors.SquareMillimetres(ThinnestConductor) && area <= MostSquareMillimetres),
         Of(CableTypeFacts.LongestRun, Length.FromFeet(10), Length.FromFeet(500)),
         Of(CableTypeFacts.Diameter, Length.FromMillimetres(2), Inches(1)),
         Of(CableTypeFacts.BoxLength, Length.FromFeet(25), Length.FromFeet(2500)),

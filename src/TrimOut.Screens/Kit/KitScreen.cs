@@ -131,7 +131,7 @@ internal static class KitKeys
 
     private static Transition Keep(KitScreen s, IEnumerable<Item> parts, ScreenContext context)
     {
-        var read = parts.ToLookup(BlankKit.IsMore);
+        var read = parts.ToLookup(BlankKit.IsWorthKeeping);
         List<PartSheet> sheets = [.. read[true].Select(p => PartSheet.Of(context.House, p))];
         List<string> left = [.. read[false].Where(p => !SheetValues.IsNoCover(context.House, p)).Select(context.House.NameOf)];
         var not = (sheets.Where(p => p.Values.All(v => !v.Held)).Select(p => p.Name).ToList() is { Count: > 0 } open

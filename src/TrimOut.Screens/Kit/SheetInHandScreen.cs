@@ -211,7 +211,7 @@ internal static class SheetInHandKeys
     [
         new KeyAction<SheetInHandScreen>("enter", "Type",
             "Types the value as it stands on the sheet, and goes to the next one that is missing; from one that was checked, to the row below. An empty "
-                + "line leaves it, to be listed.", Ask)
+                + "line leaves it, to be listed. What stands there, or is left, is asked about: only y says that you looked for it on the sheet.", Ask)
             { Disabled = NoValue },
         new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },
@@ -247,7 +247,7 @@ internal static class SheetInHandKeys
         var shown = fact.ShowOf(part, context.House);
         var entry = FactEntry.For(s, context.House, part, fact);
         var asks = shown.Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
-            ? $"{fact.Label} {shown}: Enter says that you checked it against the sheet as it stands; Esc leaves it." : null;
+            ? $"{fact.Label} {shown}: Enter and then y say that you checked it against the sheet as it stands; Tab passes it." : null;
         return Transition.Type(s, entry with
         {
             Note = note is null ? asks : $"{note} {asks ?? $"{fact.Label}: {fact.HintFor(context.House)}."}",
@@ -274,7 +274,7 @@ internal static class SheetInHandKeys
             // Which conductor is plus is for the house to say where no sheet does: that is no value that a sheet lacks.
             return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact) || fact == CableTypeFacts.Plus
                 ? then(s, context)
-                : new Transition(s, new Ask.Save(KitCheck.NotFound(context.House, part, fact), Then));
+                : Looked($"Did you look for {fact.Label} on the sheet, and it is not there?", KitCheck.NotFound(context.House, part, fact), Then);
         }
         if (EditionEntry.For(s, context.House, part, fact, text, Then) is { } which)
             return Transition.Type(s, which);
@@ -283,8 +283,13 @@ internal static class SheetInHandKeys
         // Tab only passes by: to say that a value was checked is for Enter.
         return goOn is not null || !SheetInHandScreen.IsOfSheet(part, fact) || SheetMark.Holds(part, fact)
             ? then(s, context)
-            : new Transition(s, new Ask.Save(Taken(context.House, part, fact, text), (screen, now) =>
-                GoOn(((SheetInHandScreen)screen).On(fact, now), now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back.")));
+            : Looked($"{fact.Label} {shown}: does the sheet in hand say so?", Taken(context.House, part, fact, text), (screen, now) =>
+                GoOn(((SheetInHandScreen)screen).On(fact, now), now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back."));
+
+        // Enter that is pressed twice, or before the value was seen, must not say that somebody looked at it: no key does that alone.
+        Transition Looked(string question, Core.Result<Core.History.Draft> saves, Func<IScreen, ScreenContext, Transition> next) =>
+            new(s, new Ask.Confirm($"{question} y says so, any other key goes back to it.", Shell.Ask.Confirm.AlsoYes,
+                new Transition(s, new Ask.Save(saves, next))) { OnNo = Ask(s, context) });
     }
 
     /// <summary>What Enter saves of a text: a value that is read off the sheet is checked by that, also where it stands there already.</summary>

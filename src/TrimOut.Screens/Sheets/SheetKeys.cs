@@ -158,7 +158,8 @@ internal static class SheetKeys
             return Transition.Say(s, "A home run goes with its unit. Say that the unit's power is not a panel instead.");
         var what = $"{context.House.NameOf(item)} ({KebabCase.Of(item.Kind)})";
         var serial = item.Kind == ItemKind.Service ? ServiceKeys.SerialBefore(new Service(context.House, item)) : "";
-        return new Transition(s, new Ask.Confirm($"Remove {what}?{serial} X removes it (undo brings it back), any other key keeps it.", "X",
+        var used = RemoveItems.UsedBy(context.House, item) is { Length: > 0 } by ? $" It is {by[2..]}. What uses it goes without it then." : "";
+        return new Transition(s, new Ask.Confirm($"Remove {what}?{serial}{used} X removes it (undo brings it back), any other key keeps it.", "X",
             Transition.Save(s, RemoveItems.Remove(context.House, item))));
     }
 }

@@ -50,7 +50,7 @@ internal static class KitVerb
             var look = Look.By(parsed);
             var house = look.At(parsed.GetRequiredValue(path)).House;
             var found = Parts(house).Where(p => parsed.GetValue(name) is not { } only || Core.SameName.Comparer.Equals(house.NameOf(p), only))
-                .ToLookup(BlankKit.IsMore);
+                .ToLookup(BlankKit.IsWorthKeeping);
             if (found.Count == 0 && parsed.GetValue(name) is { } unknown)
                 throw new VerbException(ExitCode.Usage, $"There is no part {unknown}. There are: {string.Join(", ", Parts(house).Select(house.NameOf))}.");
             var into = parsed.GetValue(folder)!;

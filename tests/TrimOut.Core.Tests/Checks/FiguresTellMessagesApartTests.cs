@@ -46,7 +46,7 @@ public class FiguresTellMessagesApartTests
         ["UnitsUnlike: OfUnit, Unlike"] = "a sentence and a part of it",
         ["UnitsUnlike: AgreeOrOrderAgain, CallToday"] = "two mends",
         ["StepPassedOver: PassedOver, StepOf"] = "a sentence and a part of it",
-        ["NotChecked: OfOther, OfSheet"] = "what is missing is not waived",
+        ["NotChecked: OfOther, OfSheet, WasRemoved"] = "what is missing is not waived",
         ["NotChecked: Alone, OfHouse"] = "what is missing is not waived",
     };
 

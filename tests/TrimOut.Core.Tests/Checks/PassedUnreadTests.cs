@@ -62,8 +62,38 @@ public class PassedUnreadTests
     }
 
     [Fact]
-    public void WhatJudgesAPartItselfDoesNotRestOnIt() => Assert.DoesNotContain(Wide().SayOf("Roller", CoveringKindFacts.Widest, "200").Report.Unread,
+    public void WhatJudgesAPartItselfDoesNotRestOnIt() => Assert.DoesNotContain(Wide().SayOf("Roller", CoveringKindFacts.PairHold, "70").Report.Unread,
         u => FactTable.IsKit(u.Subject.Kind));
+
+    /// <summary>
+    /// Two values that nobody can have read off one sheet, and one of them changed so that they agree: nobody read that one either. What is named is what
+    /// nobody checked of what is compared.
+    /// </summary>
+    [Fact]
+    public void AContradictionThatGoesAwayByAValueThatNobodyReadIsNoPass()
+    {
+        var job = Checked(new TestJob().SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.4"));
+        const string contradicts = "sheet-contradicts-itself";
+        Assert.Contains(job.Report.OpenStops, f => f.Check.Id == contradicts);
+        Assert.DoesNotContain(job.Report.Unread, u => u.Check.Id == contradicts);
+        job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.9");
+        Assert.DoesNotContain(job.Report.Findings, f => f.Check.Id == contradicts);
+        var passed = Assert.Single(job.Report.Unread, u => u.Check.Id == contradicts);
+        Assert.Equal(FieldRef.To(Roller(job), CoveringKindFacts.StartingCurrent), Assert.Single(passed.Values));
+        Assert.Contains(job.Report.UnreadOf(Roller(job)), u => u.Check.Id == contradicts);
+        Assert.DoesNotContain(Checked(job).Report.Unread, u => u.Check.Id == contradicts);
+    }
+
+    /// <summary>A contradiction of two values that were checked rests on no other value of its sheet, whoever did not check that.</summary>
+    [Fact]
+    public void AContradictionRestsOnItsTwoValuesAlone()
+    {
+        var job = Checked(new TestJob().SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.4")).SayOf("Roller", CoveringKindFacts.Widest, "109");
+        Assert.Empty(job.Report.UncheckedBehind(job.Report.Findings.Single(f => f.Check.Id == "sheet-contradicts-itself")));
+        job.SayOf("Roller", CoveringKindFacts.RunningCurrent, "0.7");
+        Assert.Equal([CoveringKindFacts.RunningCurrent],
+            job.Report.UncheckedBehind(job.Report.Findings.Single(f => f.Check.Id == "sheet-contradicts-itself")));
+    }
 
     [Fact]
     public void ItIsToldOfItsUnitAndOfThePartThatTheValueIsOf()

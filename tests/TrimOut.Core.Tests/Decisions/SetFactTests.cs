@@ -24,6 +24,15 @@ public class SetFactTests
         Assert.Equal("36\"", job.House.FindTag("W01")!.Show(WindowFacts.RoughWidth));
     }
 
+    /// <summary>6 ft typed as 1968.503937 m has no such figures: what may be meant is said rounded.</summary>
+    [Fact]
+    public void WhatMayBeMeantIsSaidRounded()
+    {
+        var job = Jobs.Walked();
+        var refused = CableTypeFacts.BoxLength.ReadTyped("200000 ft", job.House);
+        Assert.DoesNotMatch("[0-9][.][0-9]{4}", refused.Reason!);
+    }
+
     [Theory]
     [InlineData("38 ft", "the most that makes sense here is 48\". Did you mean 38\"?")]
     [InlineData("90 mm", "")]

@@ -22,6 +22,25 @@ public class HangSheetTests
             .Where(r => r[0] == unit).Select(r => (r[1], r[5])).Single();
     }
 
+    /// <summary>W01 is 35" wide; 1/2" comes off, made: it begins 1/4" from the jamb and ends 1/4" before the other. Nothing known of that: blanks, and why.</summary>
+    [Theory]
+    [InlineData("1/2", "1/4\"", "34 3/4\"")]
+    [InlineData("", "______", "______")]
+    public void WhatIsNotOrderedYetIsReckonedWithWhatComesOffOrLeftBlank(string off, string begins, string ends)
+    {
+        var job = FinishedHouse.Build();
+        job.Do(SetFact.Typed(job.House, job.Unit("W01").Item, UnitFacts.OrderWidth, ""));
+        foreach (var fact in (Fact[])[WindowFacts.WidthTop, WindowFacts.WidthMiddle, WindowFacts.WidthBottom])
+            job.Do(SetFact.Typed(job.House, job.Unit("W01").Window.Item, fact, "35"));
+        foreach (var (fact, said) in ((Fact, string)[])[(CoveringKindFacts.OrderedInside, "made"), (CoveringKindFacts.DeductionInside, off)])
+            job.Do(KitCheck.ReadOff(job.House, job.Unit("W01").Kind!.Item, fact, said));
+        var page = HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
+        var row = page.QuerySelectorAll("table").Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins"))
+            .SelectMany(t => t.QuerySelectorAll("tbody tr")).Select(r => r.Children.Select(c => c.TextContent).ToList()).Single(r => r[0] == "W01");
+        Assert.Equal((begins, ends), (row[1], row[5]));
+        Assert.Equal(off.Length == 0, page.Body!.TextContent.Contains("Blank until this is known: Deduction, inside, of ", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void BeforeSeveralAreOrderedNobodyIsToldToDrillForHalfTheOpening()
     {

@@ -27,11 +27,11 @@ public class SheetInHandTests
     }
 
     [Fact]
-    public void EnterOnAValueThatIsThereSaysThatItWasMarkedAsChecked()
+    public void EnterAndYOnAValueThatIsThereSayThatItWasMarkedAsChecked()
     {
         using var user = AtRoller(CoveringKindFacts.RunningCurrent);
-        user.Press("enter").Sees("Running current 0.8 A: Enter says that you checked it").Press("enter")
-            .Sees("Running current 0.8 A is said to be checked now");
+        user.Press("enter").Sees("Running current 0.8 A: Enter and then y say that you checked it").Press("enter")
+            .Sees("Running current 0.8 A: does the sheet in hand say so?").Press("y").Sees("Running current 0.8 A is said to be checked now");
         Assert.Contains(CoveringKindFacts.LeastVolts, SheetValues.NotHeldIn(user.House.ItemsOf(ItemKind.CoveringKind).First()));
     }
 
@@ -59,6 +59,53 @@ public class SheetInHandTests
         using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
         user.Press("9", "O").Sees("only by values that nobody checked").Sees("Then no longer found\u00A0?: STOP W02: It is to be")
             .Sees("It passes only by").Sees("nobody checked:").Sees("Widest of Roller");
+    }
+
+    /// <summary>
+    /// Tired, with gloves, or ahead of a slow laptop: however often Enter comes, alone or behind a value that was typed, nothing counts as looked at that
+    /// nobody looked at, whether a value stands there or none.
+    /// </summary>
+    [Theory]
+    [InlineData(1)]
+    [InlineData(2)]
+    [InlineData(3)]
+    [InlineData(40)]
+    public void HoweverOftenEnterIsPressedNoValueIsMarkedThatNobodyLookedAt(int times)
+    {
+        _job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "").SayOf("Roller", CoveringKindFacts.LeastVolts, "");
+        using var user = AtRoller(CoveringKindFacts.LeastVolts);
+        var before = SheetValues.Of(Roller(user.House)).Where(f => SheetMark.Holds(Roller(user.House), f)).ToList();
+        user.Press("enter");
+        user.Shell.TextChanged("9.5");
+        for (var n = 0; n < times; n++)
+            user.Press("enter");
+        Assert.Equal(before.Append(CoveringKindFacts.LeastVolts).ToHashSet(),
+            SheetValues.Of(Roller(user.House)).Where(f => SheetMark.Holds(Roller(user.House), f)).ToHashSet());
+        Assert.Empty(SheetValues.NotOnSheetIn(Roller(user.House)));
+    }
+
+    /// <summary>Enter answers no question, and any other key but y goes back to the value, as it was.</summary>
+    [Fact]
+    public void WhatIsAskedOfAValueIsLeftByAnyOtherKey()
+    {
+        using var user = AtRoller(CoveringKindFacts.RunningCurrent);
+        user.Press("enter", "enter", "enter").Sees("Enter answers nothing here.").Press("n");
+        Assert.Equal($"{Roller(user.House).Id}/{CoveringKindFacts.RunningCurrent.Name}", user.Shell.Typing!.Entry.InPlace);
+        Assert.Same(_job.House, user.House);
+        user.Press("enter", "y");
+        Assert.True(SheetMark.Holds(Roller(user.House), CoveringKindFacts.RunningCurrent));
+    }
+
+    [Fact]
+    public void APartThatIsInUseIsRemovedOnlyAfterAQuestionThatNamesWhatUsesIt()
+    {
+        _job.Say("W01", UnitFacts.Kind, "Roller");
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "enter", "X").Sees("Remove Roller (covering-kind)? It is used by 1: W01.").Press("enter", "esc");
+        Assert.NotNull(user.House.Units.Single().Kind);
+        user.Press("X", "X");
+        Assert.Null(user.House.Units.Single().Kind);
+        Assert.Equal("Roller (removed)", user.House.Units.Single().Show(UnitFacts.Kind));
     }
 
     [Fact]
@@ -159,7 +206,7 @@ public class SheetInHandTests
         while (((KitScreen)user.Shell.Screen).Current(user.Shell.Context)!.Kind != ItemKind.CableType)
             user.Press("down");
         user.Press("s").DoesNotSee("Not found on the sheet").Sees("blank and not asked yet.");
-        user.Press("enter").Type("Sheet 4").Type("A").Press("enter", "enter").Sees("Stranding").Press("enter");
+        user.Press("enter").Type("Sheet 4").Type("A").Press("enter", "enter", "y").Sees("Stranding").Press("enter", "y");
         user.Press("esc").Sees("Not found on the sheet, 1: Stranding.").DoesNotSee("Box length;");
         // It is known of the part, and not of the screen: who opens it again, or on another day, need not look again.
         user.Press("esc").Press("s").Sees("Not found on the sheet, 1: Stranding.");
@@ -182,7 +229,7 @@ public class SheetInHandTests
     public void WhoReadTheSheetAndWhenStandsInTheHouseWhereItWasRead()
     {
         using var user = AtRoller(CoveringKindFacts.MotorVolts);
-        user.Press("enter", "enter", "esc", "esc", "enter", "end").Sees("Checked by").Sees("Test crew").Sees("2026-03-02");
+        user.Press("enter", "enter", "y", "esc", "esc", "enter", "end").Sees("Checked by").Sees("Test crew").Sees("2026-03-02");
     }
 
     private TerminalUser AtPanel()
@@ -311,7 +358,7 @@ public class SheetInHandTests
     public void AfterAValueWasSaidToBeCheckedTheNextOneIsNamedWithWhatItMayBe()
     {
         using var user = AtRoller(CoveringKindFacts.MotorVolts);
-        user.Press("enter", "enter").Sees("Motor volts 12 V is said to be checked now").Sees("Minimum volts 10.2 V: Enter says");
+        user.Press("enter", "enter", "y").Sees("Motor volts 12 V is said to be checked now").Sees("Minimum volts 10.2 V: Enter and then y");
     }
 
     [Fact]
@@ -335,7 +382,7 @@ public class SheetInHandTests
         Assert.Equal(at, user.Shell.Typing!.Entry.InPlace);
         user.Type("24");
         Assert.Equal("24 V", user.House.ItemsOf(ItemKind.PanelType).Last().Latest(PanelTypeFacts.Supply)!.Value!.ToString());
-        user.Press("down", "enter", "enter");
+        user.Press("down", "enter", "enter", "y");
         user.Sees("1 passed by, the last: Current per output.");
     }
 

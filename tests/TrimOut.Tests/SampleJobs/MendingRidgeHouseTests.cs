@@ -16,6 +16,7 @@ public class MendingRidgeHouseTests
         ("W01", UnitFacts.EntryFromJamb, "1"), ("W02", UnitFacts.EntrySide, "left"), ("W03", RunFacts.Photo, "photos/rough-in/W03.jpg"),
         ("W04A", RunFacts.LabelAtWindow, "W04A"), ("W04A", RunFacts.LabelAtPanel, "W04A"), ("W04B", RunFacts.LabelAtWindow, "W04B"),
         ("W04B", RunFacts.LabelAtPanel, "W04B"),
+        ("W15", UnitFacts.EntryAsBuilt, "1 1/4"), ("W16", UnitFacts.EntryAsBuilt, "1 1/4"),
         ("W04B", UnitFacts.EntryFromJamb, "41"), ("W15", WindowFacts.InTheWayDepth, "0"),
         ("W04B", RunFacts.TailAtWindow, "44"), ("W04C", RunFacts.BranchesOff, ""), ("W07", RunFacts.Cable, "16/2"), ("W08", UnitFacts.LeadSide, "left"),
         ("W09", UnitFacts.EntryFromJamb, "2"), ("W09", RunFacts.Cable, "16/2"),
@@ -56,7 +57,7 @@ public class MendingRidgeHouseTests
     public void EveryStopCanBeWaivedAsWell()
     {
         var stops = _job.Report.OpenStops.ToList();
-        Assert.Equal(83, stops.Count);
+        Assert.Equal(84, stops.Count);
         foreach (var stop in stops)
             _job.Do(PunchList.Waive(stop, _job.House, "Agreed on site.", "AR"));
         Assert.Empty(_job.Report.OpenStops);

@@ -13,9 +13,10 @@ public class SampleKitsTests
 {
     private const double MostAlike = 0.25;
 
-    /// <summary>What many makers have in common, and so says nothing of one: nothing at all, whole counts of one, and steps of a tape.</summary>
+    /// <summary>What many makers have in common, and so says nothing of one: nothing at all, whole counts of one, steps of a tape, and the gauge that a
+    /// cable is named by.</summary>
     private static readonly Fact[] Common = [CoveringKindFacts.RoundTo, CoveringKindFacts.EndAllowance, PanelTypeFacts.UnitsPerOutput, RemoteTypeFacts.Gangs,
-        CableTypeFacts.BoxLength];
+        CableTypeFacts.BoxLength, CableTypeFacts.Conductor];
 
     public static TheoryData<string, string> Pairs => new()
     {

@@ -219,6 +219,18 @@ public sealed class KitVerbTests : IDisposable
     }
 
     [Fact]
+    public void APartOfWhichOnlyItsSheetIsSaidIsKept()
+    {
+        var (house, kit) = (Path.Combine(_folder, "sheet.trimout"), Path.Combine(_folder, "kit-of-sheet"));
+        _run.Run("new", house);
+        _run.Run("set", house, "Roller", "sheet", "RS-1");
+        _run.Run("set", house, "Roller", "edition", "3");
+        var ended = _run.Run("kit-out", house, "Roller", "--kit", kit);
+        Assert.DoesNotContain("Not kept", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("edition: 3", File.ReadAllText(ended.Output.Trim()), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void WhatIsKeptWithoutACheckedValueIsSaid()
     {
         var (house, file) = (Path.Combine(_folder, "open.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));

@@ -82,6 +82,8 @@ internal sealed class SheetReader(TerminalUser user)
                     user.Type(text);
                 else
                     user.Press("enter");
+                if (user.Shell.Typing is null && user.Screen.Contains("y says so", StringComparison.Ordinal))
+                    user.Press("y");
                 Assert.True(user.Shell.Typing?.Refused is null, $"{fact.Label}: {user.Shell.Typing?.Refused}");
             }
             Assert.IsType<SheetInHandScreen>(user.Shell.Screen);

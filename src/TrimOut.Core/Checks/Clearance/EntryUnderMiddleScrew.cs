@@ -25,24 +25,24 @@ public sealed class EntryUnderMiddleScrew : UnitCheck
     {
         if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
             return new Outcome.DoesNotApply();
-        var (at, unknown) = MiddleScrew.Of(subject);
-        if (at is not { } screw)
+        var (at, unknown) = MiddleScrew.Along(subject);
+        if (at is not { } place)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         if (subject.EntrySide is null)
             return NotChecked.Of(subject, UnitFacts.EntrySide);
         if (subject.EntryFromJamb is null)
             return NotChecked.Of(subject, UnitFacts.EntryFromJamb);
-        if ((subject.EntryAlong, MiddleScrew.LeftEnd(subject)) is not ({ } entry, { } end))
+        if (subject.EntryAlong is not { } entry)
             return NotChecked.Of(subject.Window, WindowFacts.RoughWidth);
-        var place = end + screw;
         var apart = (entry - place).Abs();
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("entry from the left", entry.In(subject)), ("screw from the left", place.In(subject)), ("apart", apart.In(subject)),
             ("around a screw", MiddleScrew.Around.In(subject)),
         ]);
+        var further = MiddleScrew.IsMeasured(subject) ? WidthTakenOff.OpenAtEachSide(subject) : Units.Length.Zero;
         return apart >= MiddleScrew.Around
-            ? new Outcome.Fine(working)
+            ? entry <= place || entry - place >= MiddleScrew.Around + further ? new Outcome.Fine(working) : NotChecked.MadeWidthOf(subject)
             : new Outcome.Found(EntryAtScrew.With(entry, Arg.AtMost(place)), Moment.WallOpen(subject) ? MoveEntry : MoveScrew,
                 FieldRef.To(subject.Item, Rough.Entry.FromJambFact(subject)), working);
     }

@@ -21,7 +21,7 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("screw-under-centre-support", "Middle screw is under a bracket", Severity.Stop, Phase.Hang,
         new Source(Source.MakersSheet,
-            "end bracket <= screw <= width - end bracket; from the support's width on: |screw - half the width| >= half the support"));
+            "end bracket <= screw <= made width - end bracket; from the support's width on: |screw - half the made width| >= half the support"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
@@ -30,8 +30,8 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
         if (at is not { } screw)
             return unknown as Outcome ?? new Outcome.DoesNotApply();
         var kind = subject.Kind!;
-        if (subject.OwnWidth is not { } width)
-            return NotChecked.Of(subject.Window, subject.PartWidth is null ? WindowFacts.RoughWidth : WindowFacts.OverlapEachSide);
+        if (WidthTakenOff.Widest(subject) is not { } width)
+            return NotChecked.MadeWidthOf(subject);
         if (new[] { CoveringKindFacts.EndBracket, CoveringKindFacts.CentreFrom }.FirstOrDefault(f => kind[f] is null) is { } missing)
             return NotChecked.Of(kind, missing);
         var bracket = kind[CoveringKindFacts.EndBracket]!.Value;
@@ -50,7 +50,16 @@ public sealed class ScrewUnderCentreSupport : UnitCheck
         return Outcome.All(
             screw < bracket || screw > width - bracket ? Found(AtEndBracket.With(screw, bracket, width)) : null,
             screw > from && screw < to ? Found(AtCentreSupport.With(screw, Arg.AtMost(from), Arg.AtLeast(to))) : null)
-            ?? (Outcome)new Outcome.Fine(working);
+            ?? (ClearAtItsNarrowest() ? (Outcome)new Outcome.Fine(working) : NotChecked.MadeWidthOf(subject));
+
+        // What is planned stays where it is beside the support, for both are counted from the middle.
+        bool ClearAtItsNarrowest()
+        {
+            var off = WidthTakenOff.OpenAtEachSide(subject);
+            return MiddleScrew.IsMeasured(subject)
+                ? screw <= width - off * 2 - bracket && (screw <= from - off || screw >= to || from == to)
+                : screw - off >= bracket && screw - off <= width - off * 2 - bracket;
+        }
     }
 
     /// <summary>A place with room for a driver beside the support, clear of the end brackets and of the cable; null where there is none.</summary>

@@ -1,5 +1,5 @@
 using System.Collections.Immutable;
-using System.Globalization;
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -19,6 +19,9 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     private static readonly Message GivesMoreThanItTakes =
         new("At {0} from the mains it takes {1} at the most, and its outputs give {2} together.", "power");
     private static readonly Message ReadAgain = new("Read both lines of the sheet again, and put right the one that is typed wrong.");
+
+    private static readonly Message VoltsTaken =
+        new("Taken as {0}, for none is written: type the input voltage by its plate. Then read both lines of the sheet again.");
 
     /// <summary>What can't be more than what, on one sheet.</summary>
     private static readonly ImmutableArray<Rule> Rules =
@@ -67,7 +70,7 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     }
 
     /// <summary>The highest mains voltage that a house has as a rule, in volts: common practice, no published source.</summary>
-    private const decimal MainsVolts = 240;
+    private const decimal HighestMains = 240;
 
     /// <summary>A panel that would give more than it takes, however good it is.</summary>
     private static Outcome.Found? GivesMore(AnyItem sheet)
@@ -76,23 +79,25 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
             || sheet.Item.Get(PanelTypeFacts.Supply) is not { } supply
             || (sheet.Item.Get(PanelTypeFacts.TotalCurrent) ?? sheet.Item.Get(PanelTypeFacts.OutputCurrent)) is not { } output)
             return null;
-        var mains = HighestNumber(sheet.Item.Get(PanelTypeFacts.InputVolts) ?? "") ?? MainsVolts;
+        var outputs = sheet.Item.Get(PanelTypeFacts.TotalCurrent) is null ? PanelTypeFacts.OutputCurrent : PanelTypeFacts.TotalCurrent;
+        var written = MainsVolts.Highest(sheet.Item.Get(PanelTypeFacts.InputVolts) ?? "");
+        var mains = written ?? HighestMains;
         return supply.Volts * output.Amperes <= mains * input.Amperes ? null : new Outcome.Found(
             GivesMoreThanItTakes.With(new Voltage(mains), Arg.Number(mains * input.Amperes, "W"), Arg.Number(supply.Volts * output.Amperes, "W")),
-            ReadAgain, FieldRef.To(sheet.Item, PanelTypeFacts.InputCurrent));
+            written is null ? VoltsTaken.With(new Voltage(mains)) : ReadAgain, FieldRef.To(sheet.Item, PanelTypeFacts.InputCurrent))
+        {
+            RestsOn = ByValues(sheet, PanelTypeFacts.Supply, outputs, PanelTypeFacts.InputVolts, PanelTypeFacts.InputCurrent),
+        };
     }
-
-    /// <summary>The highest voltage of a text such as 120 V or 100 to 240 V, 50/60 Hz; null where it names none.</summary>
-    private static decimal? HighestNumber(string text) => text.Split(" ,;-–/()VvAaCcHhzZ~".ToCharArray(), StringSplitOptions.RemoveEmptyEntries)
-        .Select(t => decimal.TryParse(t, NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var n) ? n : 0)
-        .Where(n => n is > 0 and < 1000).Select(n => (decimal?)n).Max();
 
     private static Rule NoMore<T>(Fact<T> less, Fact<T> more)
         where T : IComparable<T> => new(less, more, (a, b) => ((T)a).CompareTo((T)b) > 0);
 
     private static Outcome.Found Found(AnyItem sheet, (Fact Fact, object Value) less, (Fact Fact, object Value) more) => new(
         NotMore.With(Arg.Label(less.Fact, small: false), Arg.Value(less.Fact, less.Value), Arg.Label(more.Fact, small: false),
-            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact));
+            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact)) { RestsOn = ByValues(sheet, less.Fact, more.Fact) };
+
+    private static ImmutableArray<FieldRef> ByValues(AnyItem sheet, params IEnumerable<Fact> facts) => [.. facts.Select(f => FieldRef.To(sheet.Item, f))];
 
     private sealed record Rule(Fact Less, Fact More, Func<object, object, bool> IsMore);
 }

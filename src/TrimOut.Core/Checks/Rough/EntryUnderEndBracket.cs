@@ -12,6 +12,7 @@ namespace TrimOut.Core.Checks.Rough;
 /// <para>Why: a cable behind a bracket is pinched, or the bracket can't be fixed. Of several units side by side each has two, along the opening.</para>
 /// <para>To clear: move the entry past the bracket, further back or further down, with the whole hole. Inside mounts only: outside, the bracket is on the
 /// face.</para>
+/// <para>A bracket sits at the end of its unit, which begins half of what comes off beside its part; in that gap beside it no cable can be led either.</para>
 /// </remarks>
 public sealed class EntryUnderEndBracket : UnitCheck
 {
@@ -43,7 +44,7 @@ public sealed class EntryUnderEndBracket : UnitCheck
         if (Entry.Unknown(kind) is { } sheet)
             return sheet;
         var entry = Entry.Of(subject);
-        List<Footprint> prints = [.. subject.Window.Units.SelectMany(Brackets)];
+        List<Footprint> prints = [.. subject.Window.Units.SelectMany(u => Brackets(u, Length.Zero))];
         var working = Working.Of(Info.Source.Formula, () =>
         [
             ("from jamb", entry.FromJamb.In(subject)), ("from the left", entry.Along.In(subject)), ("half the cable", entry.Radius.In(subject)),
@@ -55,7 +56,7 @@ public sealed class EntryUnderEndBracket : UnitCheck
         bool IsCaught(Length along, Length radius) => prints.Any(p => p.Covers(along, entry.Back, entry.BelowHead, radius));
         bool Caught(Length along) => IsCaught(along, entry.Radius);
         if (!Caught(entry.Along))
-            return Entry.DiameterUnknown(subject, radius => IsCaught(entry.Along, radius)) ?? (Outcome)new Outcome.Fine(working);
+            return Entry.DiameterUnknown(subject, radius => IsCaught(entry.Along, radius)) ?? MadeWidthUnknown(subject) ?? (Outcome)new Outcome.Fine(working);
         var over = prints.FindAll(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius));
         var print = over[0];
         var (one, other) = (Entry.FromEntrySide(subject, print.From), Entry.FromEntrySide(subject, print.To));
@@ -68,13 +69,27 @@ public sealed class EntryUnderEndBracket : UnitCheck
             FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
     }
 
-    /// <summary>Both end brackets of a unit along the opening; none where its sheet does not give them.</summary>
-    private static IEnumerable<Footprint> Brackets(Unit unit)
+    /// <summary>What says how wide a unit is made, where that is not known and its bracket could still reach the entry; null where it makes no difference.</summary>
+    private static Outcome.NotChecked? MadeWidthUnknown(Unit subject)
+    {
+        var entry = Entry.Of(subject);
+        return subject.Window.Units
+            .Where(u => u.MadeWidth is null && u.WidthUnsaid is not null
+                && Brackets(u, WidthTakenOff.MostAtEachSide).Any(p => p.Covers(entry.Along, entry.Back, entry.BelowHead, entry.Radius)))
+            .Select(u => Checks.NotChecked.Of(u.Kind, u.WidthUnsaid!, u, UnitFacts.Kind)).FirstOrDefault();
+    }
+
+    /// <summary>
+    /// Both end brackets of a unit along the opening, each with the gap beside it; none where its sheet does not give them. While it is not known how wide
+    /// the unit is made, they are reckoned from the ends of its part.
+    /// </summary>
+    private static IEnumerable<Footprint> Brackets(Unit unit, Length off)
     {
         if ((unit.Kind, unit.Place) is not ({ } kind, { } place) || kind[CoveringKindFacts.EndBracket] is not { } bracket || Entry.Unknown(kind) is not null)
             yield break;
-        yield return Entry.Footprint(unit, place.From, Length.Min(place.From + bracket, place.To));
-        yield return Entry.Footprint(unit, Length.Max(place.To - bracket, place.From), place.To);
+        var (left, right) = unit.EndBrackets is { } known ? (known.Left.To, known.Right.From) : (place.From + bracket + off, place.To - bracket - off);
+        yield return Entry.Footprint(unit, place.From, Length.Min(left, place.To));
+        yield return Entry.Footprint(unit, Length.Max(right, place.From), place.To);
     }
 
     /// <summary>Past the bracket into the opening, or before it where nothing else is in the way there; else behind it.</summary>

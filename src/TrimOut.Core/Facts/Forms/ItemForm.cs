@@ -28,7 +28,8 @@ internal sealed class ItemForm(ItemKind kind) : Form<ItemRef>
     public override Result<ItemRef> Decode(string stored) => new ItemRef(stored);
 
     public override string Show(ItemRef value, House house) => kind == ItemKind.HeadCover && value.Id == HeadCover.NoCoverToCome ? HeadCover.NoCover :
-        house.Find(value.Id) is { Removed: false } item ? NameOf(item, house) : ItemNames.Removed.English;
+        house.Find(value.Id) is not { } item ? ItemNames.Removed.English
+        : item.Removed ? ItemNames.RemovedOne.In(word => word, NameOf(item, house)) : NameOf(item, house);
 
     /// <summary>Those of the house. That a window has no head cover can be said in any house, for it is no part of a maker.</summary>
     public override IReadOnlyList<Option> Options(House house) =>

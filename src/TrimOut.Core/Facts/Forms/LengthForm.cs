@@ -43,7 +43,14 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
             : typed.Contains('\'', StringComparison.Ordinal) || typed.Contains('f', StringComparison.OrdinalIgnoreCase)
             ? [length / inchesPerFoot]
             : [Length.FromMillimetres(length.Inches), length / inchesPerFoot];
-        return Array.Find(meant, m => m >= least && m <= most) is var fits && fits > Length.Zero ? $" Did you mean {fits.Show(units, scale)}?" : "";
+        return Array.Find(meant, m => m >= least && m <= most) is var fits && fits > Length.Zero ? $" Did you mean {Short(fits, units)}?" : "";
+    }
+
+    /// <summary>Rounded where exact figures would run on, as of feet in meters.</summary>
+    private string Short(Length length, DisplayUnits units)
+    {
+        const int longest = 12;
+        return length.Show(units, scale) is { Length: <= longest } exact ? exact : length.ShowRounded(units, scale);
     }
 
     private Result<Length> Bounded(Length length, DisplayUnits units) =>

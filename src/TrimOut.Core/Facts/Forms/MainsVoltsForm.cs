@@ -1,4 +1,5 @@
 using System.Text.RegularExpressions;
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Facts.Forms;
@@ -9,7 +10,9 @@ internal sealed partial class MainsVoltsForm(Form<string> text) : Form<string>
 {
     public override string Hint => "120 V, 100 to 240 V";
 
-    public override Result<string> Read(string typed, House house) => text.Read(typed, house);
+    public override Result<string> Read(string typed, House house) => text.Read(typed, house).Then<string>(read => MainsVolts.Highest(read) is null
+        ? new Refusal($"\"{ShownText.Line(read)}\" names no volts. Type what stands on the plate, such as {Hint}.")
+        : read);
 
     public override string Write(string value) => text.Write(value);
 

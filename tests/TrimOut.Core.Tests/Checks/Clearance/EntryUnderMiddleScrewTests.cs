@@ -98,6 +98,22 @@ public class EntryUnderMiddleScrewTests
             .Single(r => r.Subject.Id == job.Unit("W01B").Id).Outcome, job.House).Message, StringComparison.Ordinal);
     }
 
+    /// <summary>Of 36" comes 1", made: it begins 1/2" from the jamb, and a screw measured 19 1/2" from its end goes in at 20".</summary>
+    [Fact]
+    public void AMeasuredScrewIsCountedFromTheEndOfTheUnitAsItIsMade()
+    {
+        var job = Entry("20", "left").Say("W01", UnitFacts.MiddleScrew, "19 1/2").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "1");
+        Assert.EndsWith("the middle screw goes in at 20\".", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+        job.SayOf("Wood blind", CoveringKindFacts.DeductionInside, "");
+        job.Lacks(Check, "W01", "deduction, inside of Wood blind in the kit");
+        job.Say("W01", UnitFacts.EntryFromJamb, "20 1/2").Fine(Check, "W01");
+    }
+
+    /// <summary>What the sheet plans is counted from the middle, which stays where it is however much comes off.</summary>
+    [Fact]
+    public void APlannedScrewWaitsForNothingThatComesOff() =>
+        Entry("20", "left").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "").Fault(Check, "W01");
+
     [Fact]
     public void AnUnknownWidthIsNotAPass() => Entry("20", "left").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
 }

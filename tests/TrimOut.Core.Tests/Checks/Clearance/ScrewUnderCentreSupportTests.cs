@@ -12,7 +12,7 @@ public class ScrewUnderCentreSupportTests
 
     public static Example Passes => new(() => Screw("10"), j => j.Say("W01", UnitFacts.MiddleScrew, "32\""));
 
-    // The generic wood blind has a support 2 in wide from 60 in on, and end brackets of 1 1/2 in: 60 in wide, the support takes 29 to 31 in.
+    // The generic wood blind has a support 2 in wide from 60 in on, and end brackets of 1 1/2 in: made 60 in wide, the support takes 29 to 31 in.
     [Theory]
     [InlineData("31")]
     [InlineData("29")]
@@ -50,8 +50,52 @@ public class ScrewUnderCentreSupportTests
     [Fact]
     public void AnUnknownWidthIsNotAPass() => Screw("30").Forget("W01", WindowFacts.RoughWidth).Lacks(Check, "W01", "rough width");
 
-    private static TestJob Screw(string at) =>
-        Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.RoughWidth, "60").Say("W01", UnitFacts.MiddleScrew, at);
+    // Nothing comes off the width, so that it is made as wide as the opening.
+    private static TestJob Screw(string at) => Jobs.Walked().Say("W01", UnitFacts.Kind, "Wood blind").Say("W01", WindowFacts.RoughWidth, "60")
+        .SayOf("Wood blind", CoveringKindFacts.DeductionInside, "0").Say("W01", UnitFacts.MiddleScrew, at);
+
+    /// <summary>Of 60 1/2" comes 1/2": it is made 60" wide, whoever takes it off, and an end bracket begins 58 1/2" from its left end.</summary>
+    [Theory]
+    [InlineData("opening", "")]
+    [InlineData("opening", "60 1/2")]
+    [InlineData("made", "")]
+    [InlineData("made", "60")]
+    public void TheBracketsAreThoseOfTheUnitAsItIsMade(string ordered, string order)
+    {
+        var job = Screw("58 1/2").Say("W01", WindowFacts.RoughWidth, "60 1/2").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "1/2")
+            .SayOf("Wood blind", CoveringKindFacts.OrderedInside, ordered);
+        if (order.Length > 0)
+            job.Say("W01", UnitFacts.OrderWidth, order);
+        job.Fine(Check, "W01");
+        job.Say("W01", UnitFacts.MiddleScrew, "58 9/16");
+        Assert.Equal("The middle screw is 58 9/16\" from the left; an end bracket takes 1 1/2\" at each end of 60\".", job.Fault(Check, "W01").Message);
+    }
+
+    /// <summary>
+    /// 60" wide, less up to 1/2" at each side: the support begins from 28 1/2" to 29" on, and the right bracket from 57 1/2" to 58 1/2". What is planned beside
+    /// the support stays there.
+    /// </summary>
+    [Theory]
+    [InlineData("32", true)]
+    [InlineData("28 1/2", true)]
+    [InlineData("28 9/16", false)]
+    [InlineData("57 1/2", true)]
+    [InlineData("57 9/16", false)]
+    [InlineData("", true)]
+    public void WhatComesOffTheWidthIsAskedForWhereItMakesADifference(string at, bool fine)
+    {
+        var job = Screw("32").SayOf("Wood blind", CoveringKindFacts.DeductionInside, "");
+        job = at.Length > 0 ? job.Say("W01", UnitFacts.MiddleScrew, at) : job.Forget("W01", UnitFacts.MiddleScrew);
+        if (fine)
+            job.Fine(Check, "W01");
+        else
+            job.Lacks(Check, "W01", "deduction, inside of Wood blind in the kit");
+    }
+
+    /// <summary>A stop that there is however much comes off is one.</summary>
+    [Fact]
+    public void ASheetThatPutsItUnderItsOwnSupportIsFoundWhateverComesOff() => Screw("30").Forget("W01", UnitFacts.MiddleScrew)
+        .SayOf("Wood blind", CoveringKindFacts.DeductionInside, "").SayOf("Wood blind", CoveringKindFacts.MiddleScrew, "1/2").Fault(Check, "W01");
 
     [Fact]
     public void TheMendLeavesRoomForADriverBesideTheSupport()

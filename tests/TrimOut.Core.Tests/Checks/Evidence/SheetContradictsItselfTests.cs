@@ -81,11 +81,26 @@ public class SheetContradictsItselfTests
         Assert.Equal("At 240 V from the mains it takes 21.6 W at the most, and its outputs give 24 W together.", job.FaultOf(Check, "Invented supply").Message);
     }
 
-    // 120 V x 0.2 A is 24 W. A number that no mains has, and a text without one, say nothing.
+    [Fact]
+    public void WhereNoVoltsAreWrittenItSaysWhatItTookForThem()
+    {
+        var job = new TestJob().SayOf("Invented supply", PanelTypeFacts.InputCurrent, "0.01");
+        Assert.StartsWith("Taken as 240 V, for none is written: ", job.FaultOf(Check, "Invented supply").Mend!, StringComparison.Ordinal);
+        job.SayOf("Invented supply", PanelTypeFacts.InputVolts, "240 V");
+        Assert.StartsWith("Read both lines", job.FaultOf(Check, "Invented supply").Mend!, StringComparison.Ordinal);
+    }
+
+    [Theory]
+    [InlineData("yes")]
+    [InlineData("banana")]
+    [InlineData("5000 V")]
+    public void WhatNamesNoVoltsIsRefused(string typed) => Assert.Equal(
+        $"\"{typed}\" names no volts. Type what stands on the plate, such as 120 V, 100 to 240 V.", PanelTypeFacts.InputVolts.ReadTyped(typed, House.Empty).Reason);
+
+    // 120 V x 0.2 A is 24 W. A number that no mains has says nothing.
     [Theory]
     [InlineData("120 V, 1000 VA", "0.199", false)]
     [InlineData("120 V, 1000 VA", "0.2", true)]
-    [InlineData("mains", "0.1", true)]
     [InlineData("999 V", "0.03", true)]
     public void OnlyANumberThatCanBeMainsIsTakenForVolts(string mains, string input, bool fine)
     {

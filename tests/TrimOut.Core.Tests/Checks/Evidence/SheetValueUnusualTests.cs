@@ -36,6 +36,21 @@ public class SheetValueUnusualTests
         Assert.IsType<Outcome.Found>(new TestJob().SayOf("Roller", said, unusual).Of(Check, "Roller"));
     }
 
+    /// <summary>Common practice, no published source: low-voltage cable is 22 to 12 AWG, and its metric neighbours.</summary>
+    [Theory]
+    [InlineData("0", false)]
+    [InlineData("2 AWG", false)]
+    [InlineData("11", false)]
+    [InlineData("12", true)]
+    [InlineData("22", true)]
+    [InlineData("23", false)]
+    [InlineData("0.25 mm2", false)]
+    [InlineData("0.5 mm2", true)]
+    [InlineData("4 mm2", true)]
+    [InlineData("6 mm2", false)]
+    public void AConductorThatNoSuchCableHasIsACaution(string size, bool fine) =>
+        Assert.Equal(fine, new TestJob().SayOf("16/2", CableTypeFacts.Conductor, size).Of(Check, "16/2") is Outcome.Fine);
+
     [Fact]
     public void OneValueIsSaidWithWhatIsUsual() => Assert.Equal("Hold to pair: 70 s. Usual is 0 s to 30 s.",
         new TestJob().SayOf("Roller", CoveringKindFacts.PairHold, "70").FaultOf(Check, "Roller").Message);
