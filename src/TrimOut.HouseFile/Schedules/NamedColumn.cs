@@ -32,10 +32,11 @@ internal sealed record NamedColumn(int? Column, string Unit, bool InFull)
         return fit switch
         {
             [var one] => new NamedColumn(one, unit.Length > 0 ? unit : HeaderName.Of(header[one]).Unit, !IsShort(header[one], name)),
-            [] => new Refusal($"{(name.Length == 0 ? $"No column holds the {field.Name} yet" : $"No column is headed \"{name}\" (asked for as {field.Name})")}. "
-                + $"The columns are: {string.Join(", ", header.Where(c => c.Length > 0).Take(MostNamed))}."),
+            [] => new Refusal((name.Length == 0 ? $"No column holds the {field.Name} yet" : $"No column is headed \"{name}\" (asked for as {field.Name})")
+                + $". The columns are: {string.Join(", ", header.Where(c => c.Length > 0).Take(MostNamed))}."),
             _ when fit.Select(c => header[c]).Distinct(StringComparer.OrdinalIgnoreCase).Count() == fit.Count =>
-                new Refusal($"\"{name}\" (asked for as {field.Name}) fits {Counted(fit)}: {string.Join(", ", fit.Select(c => header[c]))}. Write more of the one."),
+                new Refusal($"\"{name}\" (asked for as {field.Name}) fits {Counted(fit)}: "
+                    + $"{string.Join(", ", fit.Select(c => header[c]))}. Write more of the one."),
             _ => new Refusal($"\"{name}\" (asked for as {field.Name}) fits {Counted(fit)}: {string.Join(", ", fit.Select(c => $"{Place(c)} {header[c]}"))}. "
                 + $"Write the place of the one, such as {Place(fit[0])}."),
         };

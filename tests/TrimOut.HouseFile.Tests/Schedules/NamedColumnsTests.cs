@@ -8,7 +8,7 @@ using TrimOut.Testing;
 
 namespace TrimOut.HouseFile.Tests.Schedules;
 
-/// <summary>An office's columns, named short, wrong, twice, by place and with units: what is not certain is asked about, and what was understood is said.</summary>
+/// <summary>An office's columns, named short, wrong, twice, by place and with units: doubt is asked about, and what was understood is said.</summary>
 public class NamedColumnsTests
 {
     private const string Office = "Mark,Location,Unit width (mm),Unit height (mm),RO width,Remarks\nW01,Kitchen,900,1200,37,over sink\n";
@@ -40,7 +40,8 @@ public class NamedColumnsTests
     [InlineData("width=ro", 939.8)]
     [InlineData("width=#5", 939.8)]
     [InlineData("width=hei", 1200)]
-    public void AShortNameThatFitsOneColumnIsThatColumn(string named, double millimetres) => Assert.Equal(Length.FromMillimetres((decimal)millimetres), Width(Office, named));
+    public void AShortNameThatFitsOneColumnIsThatColumn(string named, double millimetres) =>
+        Assert.Equal(Length.FromMillimetres((decimal)millimetres), Width(Office, named));
 
     [Fact]
     public void WhatAShortNameWasReadAsIsSaid()
@@ -125,7 +126,8 @@ public class NamedColumnsTests
     public void TheUnitOfEachColumnIsToldAndKept()
     {
         var plan = Plan("Mark,Width (in),Height,Sill\nW01,900,120,3\n", Named("width==mm")).Value;
-        Assert.Equal(["from \"Mark\"", "from \"Width (in)\", bare numbers in mm", "from \"Height\", bare numbers in inches", "from \"Sill\", bare numbers in inches"],
+        Assert.Equal(["from \"Mark\"", "from \"Width (in)\", bare numbers in mm", "from \"Height\", bare numbers in inches",
+            "from \"Sill\", bare numbers in inches"],
             plan.Columns.Select(c => c.From));
         Assert.Contains("bare numbers below \"Width (in)\" are taken for mm, as you said, and not for in", plan.Understood);
         Assert.Equal("Width (in)=mm", plan.Columns.Where(c => c.Field == ScheduleField.Width).Select(c => c.Name + c.Said).Single());
@@ -134,7 +136,8 @@ public class NamedColumnsTests
     [Fact]
     public void EachRowThatIsNoWindowIsListed()
     {
-        var plan = Plan("House on the hill,,\nWINDOW SCHEDULE,,\nMark,Room,Width\nGROUND FLOOR,,\nW01,Den,30\nMark,Room,Width\nA,,\nTotal,,30\nSee sheet A3 too,,\n",
+        var plan = Plan("House on the hill,,\nWINDOW SCHEDULE,,\nMark,Room,Width\nGROUND FLOOR,,\nW01,Den,30\nMark,Room,Width\nA,,\n"
+            + "Total,,30\nSee sheet A3 too,,\n",
             ScheduleOptions.ByHeaders).Value;
         Assert.Equal(["W01", "A"], plan.Windows.Select(w => w.Tag));
         Assert.Equal([
