@@ -234,7 +234,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     /// <summary>Why a window stays in its room although the schedule has another name: the room had that name until somebody renamed it here.</summary>
     private string? RoomRenamedHere(Room? room, string named) => room?.Item.Latest(RoomFacts.Name) is { } head
-        && log.Changes.Any(c => c.Edits.OfType<Edit.Put>().Any(p => p.Item == room.Id && p.Field == RoomFacts.Name.Name && SameName.Comparer.Equals(p.Value, named)))
+        && log.Changes.SelectMany(c => c.Edits).OfType<Edit.Put>()
+            .Any(p => p.Item == room.Id && p.Field == RoomFacts.Name.Name && SameName.Comparer.Equals(p.Value, named))
         ? string.Create(CultureInfo.InvariantCulture, $"{head.By} renamed that room on {head.At:yyyy-MM-dd}") : null;
 
     /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, or the maker has it; no office knows it better.</summary>
