@@ -56,9 +56,13 @@ public static class TakeRows
         return chosen with { What = $"{name}{Counts}{Counted(windows, values, count)}" };
     }
 
-    /// <summary>Whether the note of a window says already that it is gone: then it says so once, with the day of the first schedule without it.</summary>
+    /// <summary>
+    /// Whether a window says already that it is gone, in its note or as the reason why it is left out: then it says so once, with the day of the first schedule
+    /// without it.
+    /// </summary>
     /// <param name="window">The window.</param>
-    public static bool IsNoted(Window window) => window.Item.Get(WindowFacts.Note)?.Contains(GoneFrom, StringComparison.OrdinalIgnoreCase) == true;
+    public static bool IsNoted(Window window) => window.Item.Get(WindowFacts.Note)?.Contains(GoneFrom, StringComparison.OrdinalIgnoreCase) == true
+        || (window.LeftOut && window.Item.Get(WindowFacts.NotCoveredBecause)?.Contains(GoneFrom, StringComparison.OrdinalIgnoreCase) == true);
 
     /// <summary>How many windows, values and windows that are gone a schedule brings, as the history says it.</summary>
     public static string Counted(int windows, int values, int gone = 0) => string.Create(CultureInfo.InvariantCulture,

@@ -1,5 +1,4 @@
 using System.Globalization;
-using System.Text;
 using TrimOut.Core;
 
 namespace TrimOut.HouseFile.Schedules;
@@ -8,14 +7,48 @@ namespace TrimOut.HouseFile.Schedules;
 internal sealed class ColumnMap
 {
     private const int RowsToLookAt = 25;
-    private static readonly string[] Units = ["mm", "cm", "m", "inches", "inch", "in", "feet", "ft"];
-    private readonly Dictionary<ScheduleField, (int Column, string Unit)> _columns;
+    private const int RowsNamed = 3;
+    private readonly Dictionary<ScheduleField, (int Column, string Unit)> _columns = [];
+    private readonly HashSet<ScheduleField> _none = [];
+    private readonly List<string> _remarks = [];
+    private readonly List<string> _misfits = [];
 
-    private ColumnMap(int headerIndex, SheetRow header, Dictionary<ScheduleField, (int, string)> columns)
+    /// <summary>Its rows as they stand in the file: one, below one that heads several columns at once where there is such.</summary>
+    private readonly SheetRow? _group;
+    private readonly SheetRow _lower;
+
+    private ColumnMap(int headerIndex, SheetRow header, SheetRow? group, SheetRow lower, IReadOnlyDictionary<ScheduleField, string> named)
     {
-        HeaderIndex = headerIndex;
-        Header = header;
-        _columns = columns;
+        (HeaderIndex, Header, _group, _lower) = (headerIndex, header, group, lower);
+        var plain = header.Cells.Select(HeaderName.Of).ToList();
+        foreach (var (field, typed) in named.OrderBy(n => ScheduleField.All.IndexOf(n.Key)))
+        {
+            var read = NamedColumn.Of(header.Cells, field, typed, Matches(field, plain).Cast<int?>().FirstOrDefault());
+            if (!read.Ok)
+                _misfits.Add(read.Reason!);
+            else if (read.Value.Column is not { } column)
+                _none.Add(field);
+            else
+                Name(field, column, read.Value, typed);
+            InFull += read is { Ok: true, Value: { InFull: true, Column: not null } } ? 1 : 0;
+        }
+        Told = _columns.Count;
+        foreach (var field in ScheduleField.All.Where(f => !_columns.ContainsKey(f) && !_none.Contains(f)))
+        {
+            var free = Matches(field, plain).Where(c => _columns.Values.All(t => t.Column != c)).ToList();
+            if (free.Count == 0)
+                continue;
+            _columns[field] = (free[0], plain[free[0]].Unit);
+            ByHeaders++;
+        }
+        // Where only a unit was said the column is found by its header all the same.
+        bool IsNamed(ScheduleField field) => named.TryGetValue(field, out var typed) && !typed.TrimStart().StartsWith('=');
+        foreach (var field in ScheduleField.All.Where(f => _columns.ContainsKey(f) && !IsNamed(f)))
+        {
+            var others = Matches(field, plain).Where(c => _columns.Values.All(t => t.Column != c)).Select(Quoted).ToList();
+            if (others.Count > 0)
+                _remarks.Add($"{field.Name} is taken from {Quoted(_columns[field].Column)}; {string.Join(", ", others)} would fit too");
+        }
     }
 
     /// <summary>The place of the header among the rows.</summary>
@@ -24,13 +57,43 @@ internal sealed class ColumnMap
     /// <summary>The header.</summary>
     public SheetRow Header { get; }
 
-    /// <summary>Each field that has a column, with that column's header.</summary>
-    public IEnumerable<(ScheduleField Field, string Header)> Used =>
-        ScheduleField.All.Where(_columns.ContainsKey).Select(f => (f, Header.At(_columns[f].Column)));
+    /// <summary>Each field that has a column, and those that are taken from none because somebody said so.</summary>
+    /// <param name="bare">The unit of bare numbers where neither a header nor anybody names one.</param>
+    public IEnumerable<PlannedColumn> Used(string bare) => ScheduleField.All.Where(f => _columns.ContainsKey(f) || _none.Contains(f))
+        .Select(f => _columns.TryGetValue(f, out var at) ? new PlannedColumn(f, Header.At(at.Column), NameOf(at.Column),
+            at.Unit == HeaderName.Of(Header.At(at.Column)).Unit ? "" : $"={at.Unit}", f.IsLength ? at.Unit.Length > 0 ? at.Unit : bare : "")
+            : new PlannedColumn(f, null, "", "", ""));
+
+    /// <summary>How many fields have a column.</summary>
+    public int Fields => _columns.Count;
 
     /// <summary>Headers of columns that are taken for nothing.</summary>
     public IEnumerable<string> Unused =>
         Header.Cells.Where((h, at) => h.Length > 0 && _columns.Values.All(c => c.Column != at));
+
+    /// <summary>What of the columns somebody should look at.</summary>
+    public IEnumerable<string> Remarks => _remarks;
+
+    /// <summary>Why columns that were named could not be found, a sentence or two each.</summary>
+    public IReadOnlyList<string> Misfits => _misfits;
+
+    /// <summary>Whether it names a column with the windows' tags.</summary>
+    public bool HasTags => _columns.ContainsKey(ScheduleField.Tag);
+
+    /// <summary>Whether windows can be read by it: their tags, and one more thing.</summary>
+    public bool CanRead => HasTags && _columns.Count > 1;
+
+    private int InFull { get; }
+
+    private int Told { get; }
+
+    private int ByHeaders { get; }
+
+    /// <summary>Whether a row is the header again, as at the head of each page.</summary>
+    public bool IsHeader(SheetRow row) => row.Cells.SequenceEqual(_lower.Cells) || (_group is { } group && row.Cells.SequenceEqual(group.Cells));
+
+    /// <summary>Whether it is the table of a house that TrimOut wrote: each of its rows is a window.</summary>
+    public bool IsOurs => Header.Cells.SequenceEqual(WindowTable.Headers);
 
     /// <summary>The unit that a field's header names, such as "mm"; empty when it names none.</summary>
     public string UnitOf(ScheduleField field) => _columns.TryGetValue(field, out var at) ? at.Unit : "";
@@ -41,40 +104,38 @@ internal sealed class ColumnMap
     /// <summary>The cell of a row that holds a field; empty when no column does.</summary>
     public string Cell(SheetRow row, ScheduleField field) => _columns.TryGetValue(field, out var at) ? row.At(at.Column) : "";
 
-    /// <summary>Finds the header row and maps its columns.</summary>
-    /// <param name="rows">The file's rows.</param>
+    /// <summary>Finds the header row and maps its columns; where no row names a column with the tags, that which is most like a header.</summary>
+    /// <param name="rows">The file's rows, of which one is not blank.</param>
     /// <param name="named">Columns that the user named: field to header.</param>
-    public static Result<ColumnMap> Find(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
+    public static ColumnMap Find(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
     {
-        if (rows.All(r => r.IsBlank))
-            return new Refusal("The file is empty.");
-        var best = rows.Take(RowsToLookAt).SelectMany((row, at) => new[] { Map(at, row, named), at > 0 ? Map(at, Under(rows[at - 1], row), named) : null })
-            .OfType<ColumnMap>().MaxBy(m => (m._columns.Count, m.IsTold));
-        if (best is not null)
-            return best;
-        var looked = rows[LikeliestHeader(rows, named)];
-        var headers = string.Join(", ", looked.Cells.Where(c => c.Length > 0).Take(16));
-        if (named.Count > 0 && named.FirstOrDefault(n => !looked.Cells.Contains(n.Value, StringComparer.OrdinalIgnoreCase)) is
+        var maps = rows.Take(RowsToLookAt).SelectMany((row, at) => at == 0 ? [Map(at, row, named)] : new[] { Map(at, row, named), Under(at, rows, named) })
+            .ToList();
+        var best = maps.Where(m => m.CanRead).MaxBy(m => (m.InFull, m.ByHeaders, m.Told, m.IsTold))
+            ?? Map(LikeliestHeader(rows, named), rows, named);
+        best.SayRowsAbove(rows);
+        return best;
+    }
+
+    private static ColumnMap Map(int at, SheetRow row, IReadOnlyDictionary<ScheduleField, string> named) => new(at, row, null, row, named);
+
+    private static ColumnMap Map(int at, IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named) => Map(at, rows[at], named);
+
+    /// <summary>A header below one that heads several columns at once: each by both, the upper one reaching as far as nothing else stands in it.</summary>
+    private static ColumnMap Under(int at, IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
+    {
+        var (group, row, over) = (rows[at - 1], rows[at], "");
+        var both = row with
+        {
+            Cells = [.. row.Cells.Select((cell, column) =>
             {
-                Key: { } field,
-                Value: { } missing
-            })
-            return new Refusal($"No column is headed \"{missing}\" (asked for as {field.Name}). The columns are: {headers}. Nothing was imported.");
-        return new Refusal($"No row names a column with the windows' tags and one more thing to import. The columns are: {headers}. Say which is " +
-            $"which, such as --column tag=\"{looked.Cells.First(c => c.Length > 0)}\". Nothing was imported.");
+                over = group.At(column) is { Length: > 0 } begins ? begins : over;
+                // A cell that is merged over both rows stands in each.
+                return cell.Length == 0 || cell == group.At(column) ? group.At(column) : $"{over} {cell}".Trim();
+            })],
+        };
+        return new ColumnMap(at, both, group, row, named);
     }
-
-    /// <summary>The columns of a file by the row that is most like a header, with none of them taken for the tags yet.</summary>
-    public static ColumnMap Unmapped(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
-    {
-        var at = LikeliestHeader(rows, named);
-        var columns = named.Select(n => (n.Key, Column: rows[at].Cells.ToList().FindIndex(c => c.Equals(n.Value.Trim(), StringComparison.OrdinalIgnoreCase))))
-            .Where(n => n.Column >= 0).ToDictionary(n => n.Key, n => (n.Column, Plain(rows[at].Cells[n.Column]).Unit));
-        return new ColumnMap(at, rows[at], columns);
-    }
-
-    /// <summary>Whether a column is known to hold the tags of the windows.</summary>
-    public bool HasTags => _columns.ContainsKey(ScheduleField.Tag);
 
     /// <summary>The row that has most of the headers that were asked for, and then most cells of words: rows of windows have figures.</summary>
     private static int LikeliestHeader(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named) =>
@@ -83,65 +144,36 @@ internal sealed class ColumnMap
             rows[at].Cells.Count(c => c.Length > 0 && !c.Any(char.IsAsciiDigit)),
             -at));
 
+    /// <summary>Columns that are headed as such a field usually is, the surest header first.</summary>
+    private static IEnumerable<int> Matches(ScheduleField field, List<HeaderName> header) =>
+        field.Headers.SelectMany(h => Enumerable.Range(0, header.Count).Where(c => header[c].Name == h));
+
     /// <summary>Whether no two columns have one header, such as a width below "Rough opening" and another below "Unit".</summary>
     private bool IsTold => Header.Cells.Where(h => h.Length > 0).GroupBy(h => h, StringComparer.OrdinalIgnoreCase).All(h => h.Count() == 1);
 
-    /// <summary>A header below one that heads several columns at once: each by both, the upper one reaching as far as nothing else stands in it.</summary>
-    private static SheetRow Under(SheetRow group, SheetRow row)
+    /// <summary>What tells a column from all others the next time: its header, or its place where another one is headed so.</summary>
+    private string NameOf(int column) => Header.Cells.Count(c => c.Equals(Header.Cells[column], StringComparison.OrdinalIgnoreCase)) == 1
+        ? Header.Cells[column] : NamedColumn.Place(column);
+
+    private string Quoted(int column) => NameOf(column) is ['#', ..] place ? $"\"{Header.Cells[column]}\" ({place})" : $"\"{Header.Cells[column]}\"";
+
+    private void Name(ScheduleField field, int column, NamedColumn named, string typed)
     {
-        var over = "";
-        return row with
-        {
-            Cells = [.. row.Cells.Select((cell, at) =>
-            {
-                over = group.At(at) is { Length: > 0 } begins ? begins : over;
-                return cell.Length == 0 ? group.At(at) : $"{over} {cell}".Trim();
-            })],
-        };
+        var header = Header.Cells[column];
+        if (!named.InFull)
+            _remarks.Add($"{typed.Trim()} read as the column \"{header}\", for {field.Name}");
+        if (HeaderName.Of(header).Unit is { Length: > 0 } says && says != named.Unit)
+            _remarks.Add($"bare numbers below \"{header}\" are taken for {named.Unit}, as you said, and not for {says}");
+        foreach (var (other, _) in _columns.Where(c => c.Value.Column == column))
+            _remarks.Add($"\"{header}\" is taken for {other.Name} and for {field.Name}");
+        _columns[field] = (column, named.Unit);
     }
 
-    private static ColumnMap? Map(int at, SheetRow row, IReadOnlyDictionary<ScheduleField, string> named)
+    private void SayRowsAbove(IReadOnlyList<SheetRow> rows)
     {
-        var columns = new Dictionary<ScheduleField, (int Column, string Unit)>();
-        foreach (var (field, header) in named)
-        {
-            var column = row.Cells.ToList().FindIndex(c => c.Equals(header.Trim(), StringComparison.OrdinalIgnoreCase));
-            if (column < 0)
-                return null;
-            columns[field] = (column, Plain(row.Cells[column]).Unit);
-        }
-        var free = Enumerable.Range(0, row.Cells.Count).Where(c => row.Cells[c].Length > 0 && columns.Values.All(t => t.Column != c))
-            .Select(c => (Column: c, Header: Plain(row.Cells[c]))).ToList();
-        foreach (var field in ScheduleField.All.Where(f => !columns.ContainsKey(f)))
-        {
-            var match = field.Headers.Select(h => free.FindIndex(f => f.Header.Name == h)).FirstOrDefault(found => found >= 0, -1);
-            if (match < 0)
-                continue;
-            columns[field] = (free[match].Column, free[match].Header.Unit);
-            free.RemoveAt(match);
-        }
-        return columns.ContainsKey(ScheduleField.Tag) && columns.Count > 1 ? new ColumnMap(at, row, columns) : null;
-    }
-
-    /// <summary>A header in lower case, letters only, with the unit at its end taken off: "Overall Width (mm)" is width in mm.</summary>
-    private static (string Name, string Unit) Plain(string header)
-    {
-        var words = new StringBuilder();
-        for (var at = 0; at < header.Length; at++)
-        {
-            if (at > 0 && char.IsUpper(header[at]) && char.IsLower(header[at - 1]))
-                words.Append(' ');
-            words.Append(char.IsLetterOrDigit(header[at]) ? char.ToLower(header[at], CultureInfo.InvariantCulture) : ' ');
-        }
-        var list = words.ToString().Split(' ', StringSplitOptions.RemoveEmptyEntries).ToList();
-        var unit = "";
-        if (list.Count > 1 && Units.Contains(list[^1]))
-        {
-            unit = list[^1] switch { "inches" or "inch" => "in", "feet" => "ft", var u => u };
-            list.RemoveAt(list.Count - 1);
-        }
-        if (list is ["overall", _])
-            list.RemoveAt(0);
-        return (string.Concat(list), unit);
+        var above = rows.Take(HeaderIndex - (_group is null ? 0 : 1)).Where(r => !r.IsBlank).ToList();
+        if (above.Count > 0)
+            _remarks.Add(string.Create(CultureInfo.InvariantCulture, $"line {Header.Line} is the header; above it {above.Count} left out: ")
+                + string.Join(", ", above.Take(RowsNamed).Select(r => $"\"{r.Cells.First(c => c.Length > 0)}\"")) + (above.Count > RowsNamed ? ", ..." : ""));
     }
 }

@@ -4,7 +4,7 @@ namespace TrimOut.HouseFile.Schedules;
 
 /// <summary>What a column of a window schedule can hold.</summary>
 /// <param name="Name">Its name, as <c>--column name=Header</c> says it.</param>
-/// <param name="Headers">What such columns are usually headed, in lower case and letters only.</param>
+/// <param name="Headers">What such columns are usually headed, in lower case and letters only, the surest first.</param>
 /// <param name="Help">What it is taken for.</param>
 public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, string Help)
 {
@@ -24,13 +24,13 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
 
     /// <summary>The rough width.</summary>
     public static ScheduleField Width { get; } = new("width",
-        ["width", "w", "wide", "roughwidth", "rowidth", "roughopeningwidth", "openingwidth", "unitwidth",
-            "breite", "rohbaubreite", "rohöffnungbreite", "rohbaumaßbreite", "ancho", "anchura", "huecoancho"], "rough width");
+        ["roughwidth", "rowidth", "roughopeningwidth", "openingwidth", "rohbaubreite", "rohöffnungbreite", "rohbaumaßbreite", "huecoancho",
+            "width", "w", "wide", "unitwidth", "breite", "ancho", "anchura"], "rough width");
 
     /// <summary>The rough height.</summary>
     public static ScheduleField Height { get; } = new("height",
-        ["height", "h", "ht", "high", "roughheight", "roheight", "roughopeningheight", "openingheight", "unitheight",
-            "höhe", "rohbauhöhe", "rohöffnunghöhe", "rohbaumaßhöhe", "alto", "altura", "huecoalto"], "rough height");
+        ["roughheight", "roheight", "roughopeningheight", "openingheight", "rohbauhöhe", "rohöffnunghöhe", "rohbaumaßhöhe", "huecoalto",
+            "height", "h", "ht", "high", "unitheight", "höhe", "alto", "altura"], "rough height");
 
     /// <summary>Width and height in one.</summary>
     public static ScheduleField Size { get; } = new("size", ["size", "sizecode", "unitsize", "nominalsize", "windowsize", "roughopening", "ro", "wxh",
@@ -77,6 +77,9 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
     /// <summary>All of them, in the order in which they are looked for.</summary>
     public static ImmutableArray<ScheduleField> All { get; } = [Tag, Room, Floor, Width, Height, Size, Facing, Reach, Mount, Kind, LeadSide, Power, LeftOut,
         Quantity, Sill, Note];
+
+    /// <summary>Whether its cells are lengths, of which a bare number has the unit of the column.</summary>
+    internal bool IsLength => this == Width || this == Height || this == Size || this == Sill;
 
     /// <summary>The field of that name; null when there is none.</summary>
     public static ScheduleField? Find(string name) => All.FirstOrDefault(f => f.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase));

@@ -6,7 +6,9 @@ using TrimOut.Core.History;
 namespace TrimOut.HouseFile.Schedules;
 
 /// <summary>How a schedule is to be read.</summary>
-/// <param name="Columns">Columns that the user named: field to header.</param>
+/// <param name="Columns">
+/// Columns that the user named: field to header, or to a part of it; <c>=mm</c> behind it is the unit of its bare numbers, and nothing is no column.
+/// </param>
 /// <param name="Room">The room of windows that have none; null leaves them without.</param>
 /// <param name="BareUnit">The unit of bare numbers where a header names none: "mm", "cm", "in" or "ft"; null takes the house's own.</param>
 public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> Columns, string? Room, string? BareUnit)
@@ -25,6 +27,9 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
     /// </summary>
     public bool Unmapped { get; init; }
 
+    /// <summary>Whether the columns are those of a schedule before: one that this file has not is said, and found by its header; else it is refused.</summary>
+    public bool AsBefore { get; init; }
+
     /// <summary>By the headers alone.</summary>
     public static ScheduleOptions ByHeaders { get; } = new(ImmutableDictionary<ScheduleField, string>.Empty, null, null);
 
@@ -32,7 +37,7 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
     public static Result<KeyValuePair<ScheduleField, string>> ReadColumn(string typed)
     {
         var at = typed.IndexOf('=', StringComparison.Ordinal);
-        if (at < 1 || at == typed.Length - 1)
+        if (at < 1)
             return new Refusal($"\"{typed}\" names no column. Write it as field=Header, such as tag=Mark.");
         return ScheduleField.Find(typed[..at]) is { } field
             ? new KeyValuePair<ScheduleField, string>(field, typed[(at + 1)..].Trim())
@@ -44,6 +49,7 @@ public sealed record ScheduleOptions(ImmutableDictionary<ScheduleField, string> 
 public static partial class ScheduleImport
 {
     private const string Begins = "Import ";
+    private const int HeadersNamed = 16;
 
     /// <summary>Whether a change is an import, by what it is called in the history: an item may be called Import too.</summary>
     internal static bool IsOne(Change change) => Called().IsMatch(change.What);
@@ -60,10 +66,14 @@ public static partial class ScheduleImport
     public static Result<SchedulePlan> Plan(HouseLog log, byte[] file, string name, ScheduleOptions options) =>
         ScheduleSheets.Read(file, name, options.Encoding).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
             {
-                var planner = new SchedulePlanner(log, chosen.Map, options);
-                if (!chosen.Map.HasTags)
-                    planner.SayNoTags();
-                foreach (var row in !chosen.Map.HasTags ? [] : chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1))
+                var planner = new SchedulePlanner(log, chosen.Map, options)
+                {
+                    TagsOfFile = chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1).Select(r => chosen.Map.Cell(r, ScheduleField.Tag))
+                        .ToHashSet(SameName.Comparer),
+                };
+                if (!chosen.Map.CanRead)
+                    planner.SayNothingToRead();
+                foreach (var row in !chosen.Map.CanRead ? [] : chosen.Sheet.Rows.Skip(chosen.Map.HeaderIndex + 1))
                 {
                     planner.Add(row);
                     if (planner.Windows > CsvRows.MostRows)
@@ -81,11 +91,15 @@ public static partial class ScheduleImport
         if (asked.Count == 0)
             return new Refusal(options.Sheet is null ? $"{name} has no sheet that can be seen. Nothing was imported."
                 : $"{name} has no sheet \"{options.Sheet}\". There are: {string.Join(", ", sheets.Select(s => s.Name ?? "one without a name"))}.");
-        var mapped = asked.Select(s => (Sheet: s, Map: ColumnMap.Find(s.Rows, options.Columns))).ToList();
-        var best = mapped.Where(m => m.Map.Ok).OrderByDescending(m => m.Map.Value.Used.Count()).ToList();
-        if (best.Count == 0 && options.Unmapped && asked.FirstOrDefault(s => !s.Rows.All(r => r.IsBlank)) is { } first)
-            return (first, ColumnMap.Unmapped(first.Rows, options.Columns));
-        return best.Count > 0 ? (best[0].Sheet, best[0].Map.Value)
-            : new Refusal(mapped.FirstOrDefault(m => !m.Sheet.Rows.All(r => r.IsBlank), mapped[0]).Map.Reason!);
+        var mapped = asked.Where(s => !s.Rows.All(r => r.IsBlank)).Select(s => (Sheet: s, Map: ColumnMap.Find(s.Rows, options.Columns))).ToList();
+        if (mapped.Count == 0)
+            return new Refusal("The file is empty.");
+        var (sheet, map) = mapped.MaxBy(m => (m.Map.CanRead, -m.Map.Misfits.Count, m.Map.Fields));
+        if (map.Misfits.Count > 0 && !options.AsBefore)
+            return new Refusal($"{string.Join(" ", map.Misfits)} Nothing was imported.");
+        var headers = map.Header.Cells.Where(c => c.Length > 0).ToList();
+        return map.CanRead || options.Unmapped ? (sheet, map)
+            : new Refusal("No row names a column with the windows' tags and one more thing to import. The columns are: "
+                + $"{string.Join(", ", headers.Take(HeadersNamed))}. Say which is which, such as --column tag=\"{headers[0]}\". Nothing was imported.");
     }
 }

@@ -13,7 +13,7 @@ namespace TrimOut.HouseFile.Schedules;
 /// <param name="NewRooms">The rooms that it adds, in walking order.</param>
 /// <param name="Problems">What could not be read, by line.</param>
 /// <param name="Understood">What was read in a way that the user should confirm.</param>
-/// <param name="Columns">Each field with the header of the column that it is taken from.</param>
+/// <param name="Columns">Each field with the column that it is taken from.</param>
 /// <param name="Unused">Headers of columns that nothing is taken from.</param>
 public sealed record SchedulePlan(
     Draft Draft,
@@ -21,7 +21,7 @@ public sealed record SchedulePlan(
     ImmutableArray<string> NewRooms,
     ImmutableArray<ScheduleProblem> Problems,
     ImmutableArray<string> Understood,
-    ImmutableArray<(ScheduleField Field, string Header)> Columns,
+    ImmutableArray<PlannedColumn> Columns,
     ImmutableArray<string> Unused)
 {
     /// <summary>The sheet of a spreadsheet that it was read from; null of another file.</summary>
@@ -116,4 +116,23 @@ public sealed record ScheduleProblem(int Line, string Column, string Reason, boo
 
     /// <summary>What came of it, in a sentence.</summary>
     public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : Taken ? "It was taken as it stands." : "Left empty.";
+}
+
+/// <summary>The column that a field is taken from.</summary>
+/// <param name="Field">The field.</param>
+/// <param name="Header">Its header; null where somebody said that it is taken from none.</param>
+/// <param name="Name">What names that column the next time; empty for none.</param>
+/// <param name="Said">The unit that was said for it, such as "=mm"; empty where none was, or the header says so itself.</param>
+/// <param name="BareUnit">The unit that its bare numbers are taken for, such as "mm"; empty where it holds no lengths.</param>
+public sealed record PlannedColumn(ScheduleField Field, string? Header, string Name, string Said, string BareUnit)
+{
+    /// <summary>Where it is taken from, in words.</summary>
+    public string From => Header is null ? "from no column" : $"from \"{Header}\"{(BareUnit.Length > 0 ? $", bare numbers in {InWords(BareUnit)}" : "")}";
+
+    private static string InWords(string unit) => unit switch
+    {
+        "in" => "inches",
+        "ft" => "feet",
+        _ => unit,
+    };
 }

@@ -20,6 +20,10 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private readonly House _house = log.House;
     private const int WordsOfNote = 3;
+
+    /// <summary>The fewest letters of a word alone in its row that heads those below, such as a floor or a room: A, B and C are tags of offices.</summary>
+    private const int LettersOfHeading = 4;
+
     /// <summary>The fewest letters by which a kind is told, unless they are its whole name: an office's own types are called A, B and C.</summary>
     private const int LettersOfKind = 3;
 
@@ -34,7 +38,11 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     private readonly ImmutableArray<RevisedValue>.Builder _revised = ImmutableArray.CreateBuilder<RevisedValue>();
     private readonly HashSet<(ScheduleField, string)> _readAs = [];
     private HashSet<ChangeId>? _imports;
+    private ImportedTags? _tags;
     private Draft _draft = new("Import");
+
+    /// <summary>The tags of all rows, by which it is told whether a window that was renamed here is still meant.</summary>
+    public IReadOnlySet<string> TagsOfFile { get; init; } = new HashSet<string>();
 
     /// <summary>How many windows there are so far.</summary>
     public int Windows => _windows.Count;
@@ -42,16 +50,11 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     /// <summary>Takes one row.</summary>
     public void Add(SheetRow row)
     {
-        if (row.IsBlank || IsRepeatedHeader(row))
+        if (row.IsBlank)
             return;
-        if (IsTotals(row))
+        if (NoWindow(row) is { } what)
         {
-            _understood.Add(string.Create(CultureInfo.InvariantCulture, $"line {row.Line} left out: it is a row of totals"));
-            return;
-        }
-        if (IsNote(row))
-        {
-            _understood.Add(string.Create(CultureInfo.InvariantCulture, $"line {row.Line} left out: it is a note"));
+            _understood.Add(string.Create(CultureInfo.InvariantCulture, $"line {row.Line} left out: it is {what}"));
             return;
         }
         if (!(Read(row, ScheduleField.Tag, WindowFacts.Tag, rowLost: true) is { } tag))
@@ -69,9 +72,10 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             AddWindow(row, count == 1 ? tag : string.Create(CultureInfo.InvariantCulture, $"{tag}-{one}"), quiet: one > 1);
     }
 
-    /// <summary>Says that nothing can be read before somebody says which column holds the tags.</summary>
-    public void SayNoTags() => _problems.Add(new ScheduleProblem(map.Header.Line, ScheduleField.Tag.Name,
-        $"no column is known to hold the windows' tags. There are: {string.Join(", ", map.Unused.Take(16))}. Say in the list of columns which is which.",
+    /// <summary>Says that nothing can be read before somebody says which column holds what.</summary>
+    public void SayNothingToRead() => _problems.Add(new ScheduleProblem(map.Header.Line, ScheduleField.Tag.Name,
+        $"no column is known to hold {(map.HasTags ? "anything of the windows but their tags" : "the windows' tags")}. There are: "
+            + $"{string.Join(", ", map.Unused.Take(16))}. Say in the list of columns which is which.",
         RowLost: true)
     { NothingRead = true });
 
@@ -79,12 +83,30 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     public SchedulePlan Finish(string what)
     {
         var taken = _revised.Count(r => r.KeptBecause is null);
+        ImmutableArray<string> missing = !options.Revised ? []
+            : [.. _house.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))];
+        SayAlike(missing);
         return new SchedulePlan(_draft with { What = $"{what}: {TakeRows.Counted(_windows.Count, taken)}" }, _windows.ToImmutable(), [.. _newRoomNames],
-            _problems.ToImmutable(), _understood.ToImmutable(), [.. map.Used], [.. map.Unused])
+            _problems.ToImmutable(), [.. map.Misfits.Select(m => $"not as before: {m.TrimEnd('.')}"), .. map.Remarks, .. _understood],
+            [.. map.Used(options.BareUnit ?? (_house.DisplayUnits == Core.Units.DisplayUnits.Inches ? "in" : "mm"))], [.. map.Unused])
         {
             Revised = _revised.ToImmutable(),
-            Missing = options.Revised ? [.. _house.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))] : [],
+            Missing = missing,
         };
+    }
+
+    /// <summary>Says of a window that is new and one that is gone that they are alike: an office renames windows too.</summary>
+    private void SayAlike(ImmutableArray<string> missing)
+    {
+        static (string, string, string) What(string? room, string width, string height) => (room?.ToLowerInvariant() ?? "", width, height);
+        var gone = missing.Select(t => _house.FindTag(t)!)
+            .ToLookup(w => What(w.Room?.Name, w.Show(WindowFacts.RoughWidth), w.Show(WindowFacts.RoughHeight)), w => w.Tag);
+        foreach (var alike in _windows.Where(w => w is { Width.Length: > 0, Height.Length: > 0 }).GroupBy(w => What(w.Room, w.Width, w.Height)))
+        {
+            if (gone[alike.Key].ToList() is { Count: > 0 } tags)
+                _understood.Add($"{string.Join(", ", alike.Select(w => w.Tag))} new and {string.Join(", ", tags)} gone, of one size in one room: "
+                    + "look whether that is another tag of the same window");
+        }
     }
 
     private void AddWindow(SheetRow row, string tag, bool quiet)
@@ -95,9 +117,11 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
                 $"tag {tag} is on line {first} already. Every window has its own tag."), rowLost: true);
             return;
         }
-        if (options.Revised && _house.FindTag(tag) is { } revised)
+        if (options.Revised && (_house.FindTag(tag) ?? RenamedHere(tag)) is { } revised)
         {
-            _lineOfTag[tag] = row.Line;
+            _lineOfTag[tag] = _lineOfTag[revised.Tag] = row.Line;
+            if (!SameName.Comparer.Equals(tag, revised.Tag))
+                Keep(row, revised, WindowFacts.Tag.Label, revised.Tag, tag, Typed(revised.Item.Latest(WindowFacts.Tag)!));
             Revise(revised, row, quiet);
             return;
         }
@@ -136,8 +160,9 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private void Revise(Window window, SheetRow row, bool quiet)
     {
-        if (!window.LeftOut && TakeRows.IsNoted(window))
-            _understood.Add($"{window.Tag} is in the schedule, and its note says that it is gone from one");
+        if (TakeRows.IsNoted(window))
+            _understood.Add($"{window.Tag} is in the schedule, and {(window.LeftOut ? "is left out here as" : "its note says that it is")} gone from one");
+        ReviseLeftOut(window, row);
         var size = Size(row, window.Tag, quiet);
         Revise(window, row, WindowFacts.RoughWidth, size.Width);
         Revise(window, row, WindowFacts.RoughHeight, size.Height);
@@ -151,7 +176,30 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             foreach (var (field, fact) in UnitColumns)
                 Revise(unit, row, fact, Read(row, field, fact, quiet: quiet));
         }
+        else if (UnitColumns.Any(c => map.Cell(row, c.Field).Length > 0))
+        {
+            _understood.Add(string.Create(CultureInfo.InvariantCulture,
+                $"{window.Tag} has {window.Units.Length} units here: what line {row.Line} says of its covering is compared with none of them"));
+        }
     }
+
+    /// <summary>Leaving a window out, or having it after all, is for somebody here to say: it is listed, and nothing comes of it.</summary>
+    private void ReviseLeftOut(Window window, SheetRow row)
+    {
+        var cell = map.Cell(row, ScheduleField.LeftOut);
+        if (cell.Length > 0 && !cell.Equals(WindowTable.NotLeftOut, StringComparison.OrdinalIgnoreCase) != window.LeftOut)
+            Keep(row, window, "Left out", window.LeftOut ? WindowTable.LeftOutUnsaid : WindowTable.NotLeftOut, cell, "that is for you to say here");
+    }
+
+    private void Keep(SheetRow row, Window window, string label, string here, string there, string because) =>
+        _revised.Add(new RevisedValue(row.Line, window.Tag, label, here, there, because));
+
+    /// <summary>The window that came by a tag and was renamed here, where no row has the tag that it has now.</summary>
+    private Window? RenamedHere(string tag) => Tags.Renamed(tag) is { } window && !TagsOfFile.Contains(window.Tag) ? window : null;
+
+    private ImportedTags Tags => _tags ??= new ImportedTags(_house, log.Changes.Where(c => ScheduleImport.IsOne(c) && log.IsInForce(c.Id)));
+
+    private static string Typed(Head head) => string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}");
 
     private void Revise(Subject of, SheetRow row, Fact fact, string? stored)
     {
@@ -169,29 +217,45 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     private void ReviseRoom(Window window, SheetRow row)
     {
         var named = map.Cell(row, ScheduleField.Room);
-        if (named.Length == 0 || (window.Room is { } there && SameName.Comparer.Equals(there.Name, named)))
+        var floor = map.Cell(row, ScheduleField.Floor);
+        if (named.Length == 0 || (window.Room is { } there && SameName.Comparer.Equals(there.Name, named)
+            && (floor.Length == 0 || there.Floor is null || SameName.Comparer.Equals(there.Floor, floor))))
             return;
-        var kept = KeptBecause(window, WindowFacts.Room, window.Item.Latest(WindowFacts.Room));
+        var here = window.Room is not { } of ? "" : of.Floor is { } level && floor.Length > 0 ? $"{of.Name}/{level}" : of.FullName;
+        var kept = KeptBecause(window, WindowFacts.Room, window.Item.Latest(WindowFacts.Room)) ?? RoomRenamedHere(window.Room, named);
         var room = kept is null ? Room(row) : (Id: null, Name: named);
         if (room.Id is { } id)
             _draft = _draft.PutStored(window.Item.Id, WindowFacts.Room.Name, id);
-        _revised.Add(new RevisedValue(row.Line, window.Tag, WindowFacts.Room.Label, window.Room?.FullName ?? "", room.Name ?? named, kept)
+        _revised.Add(new RevisedValue(row.Line, window.Tag, WindowFacts.Room.Label, here, floor.Length > 0 ? $"{named}/{floor}" : room.Name ?? named, kept)
         {
             Edits = room.Id is null ? [] : [_draft.Edits[^1]],
         });
     }
 
+    /// <summary>Why a window stays in its room although the schedule has another name: the room had that name until somebody renamed it here.</summary>
+    private string? RoomRenamedHere(Room? room, string named) => room?.Item.Latest(RoomFacts.Name) is { } head
+        && log.Changes.SelectMany(c => c.Edits).OfType<Edit.Put>()
+            .Any(p => p.Item == room.Id && p.Field == RoomFacts.Name.Name && SameName.Comparer.Equals(p.Value, named))
+        ? string.Create(CultureInfo.InvariantCulture, $"{head.By} renamed that room on {head.At:yyyy-MM-dd}") : null;
+
     /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, or the maker has it; no office knows it better.</summary>
     private string? KeptBecause(Subject of, Fact fact, Head? head)
     {
         _imports ??= log.Changes.Where(ScheduleImport.IsOne).Select(c => c.Id).ToHashSet();
-        return head?.Stored is null ? null
-            : !_imports.Contains(head.Id) ? string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}")
+        return WhyOther(of) is { } other ? other
+            : head?.Stored is null ? null
+            : !_imports.Contains(head.Id) ? Typed(head)
             : IsMeasured(of) && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight) ? "the finished opening was measured"
             : fact != WindowFacts.Room && fact != WindowFacts.Note && fact != WindowFacts.Facing && OnOrder(of) is { } ordered
                 ? $"{ordered.Tag} is on order: ask the maker first, and type it where it is to be another"
             : null;
     }
+
+    /// <summary>Why a row may be that of another window: this one came by another tag, and the schedule has both, as where two are swapped.</summary>
+    private string? WhyOther(Subject of) => (of as Window ?? (of as Unit)?.Window) is { } window && Tags.Before(window) is { } before
+        && TagsOfFile.Contains(before) && TagsOfFile.Contains(window.Tag) && window.Item.Latest(WindowFacts.Tag) is { } head
+        ? string.Create(CultureInfo.InvariantCulture, $"it was {before} until {head.By} typed {window.Tag} on {head.At:yyyy-MM-dd}, and the schedule has both")
+        : null;
 
     /// <summary>One measure is enough: it is of the opening as it is, and what is drawn of that came before it.</summary>
     private static bool IsMeasured(Subject of) => of is Window { Widths: var (top, middle, bottom), Heights: var (left, centre, right) }
@@ -343,11 +407,14 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     private void Problem(SheetRow row, ScheduleField field, string reason, bool rowLost) =>
         _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(field), reason, rowLost));
 
-    private bool IsRepeatedHeader(SheetRow row) => row.Cells.SequenceEqual(map.Header.Cells);
-
-    /// <summary>Whether a row is a sentence below the table: words in the place of the tag and nothing else.</summary>
-    private bool IsNote(SheetRow row) => map.Cell(row, ScheduleField.Tag).Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= WordsOfNote
-        && row.Cells.Count(c => c.Length > 0) == 1;
+    /// <summary>What a row is that is no window; null where it is one.</summary>
+    private string? NoWindow(SheetRow row) => map.IsHeader(row) ? "the header again"
+        : map.IsOurs ? null
+        : IsTotals(row) ? "a row of totals"
+        : row.Cells.Count(c => c.Length > 0) != 1 || _house.FindTag(map.Cell(row, ScheduleField.Tag)) is not null ? null
+        : map.Cell(row, ScheduleField.Tag) is var words && words.Split(' ', StringSplitOptions.RemoveEmptyEntries).Length >= WordsOfNote ? "a note"
+        : words.Length >= LettersOfHeading && !words.Any(char.IsDigit) ? $"a heading, \"{words}\""
+        : null;
 
     private bool IsTotals(SheetRow row) => IsTotal(map.Cell(row, ScheduleField.Tag)) ||
         row.Cells.FirstOrDefault(c => c.Length > 0) is { } first && TotalWords.Contains(first.TrimEnd(':').ToLowerInvariant().Split(':')[0].Trim());

@@ -13,14 +13,17 @@ public static class WindowTable
     /// <summary>What an office may write for one that is not.</summary>
     internal const string NotLeftOut = "no";
 
+    /// <summary>Its header.</summary>
+    internal static string[] Headers { get; } = ["Tag", "Room", "Floor", "Rough width", "Rough height", "Facing", "Reach", "Mount", "Kind", "Lead side",
+        "Power", "Left out because", "Note"];
+
     /// <summary>Windows of which the table says less than the house: it has one unit a window, as a schedule has.</summary>
     public static IReadOnlyList<Window> WithMoreUnits(House house) => [.. house.Windows.Where(w => w.Units.Length > 1)];
 
     /// <summary>The table, in walking order. An apostrophe that keeps a spreadsheet from taking a cell for a formula the import takes off again.</summary>
     public static string Write(House house)
     {
-        var table = new CsvTable(["Tag", "Room", "Floor", "Rough width", "Rough height", "Facing", "Reach", "Mount", "Kind", "Lead side", "Power",
-            "Left out because", "Note"]);
+        var table = new CsvTable(Headers);
         foreach (var window in house.Windows)
         {
             table.Row([.. new[]

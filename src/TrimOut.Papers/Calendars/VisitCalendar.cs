@@ -23,8 +23,7 @@ public static class VisitCalendar
     /// <param name="today">The day on which it is written, so that a visit of an earlier day is asked about; null where only the house is to speak.</param>
     /// <remarks>
     /// A visit with a time of day is in the time zone of the house (with its rules in the file), and by no zone where the house names none; one without is all
-    /// day. One that was called off comes as cancelled. The same house gives the same file on the same
-    /// day.
+    /// day. One that was called off, or was taken back whole, comes as cancelled. The same house gives the same file on the same day.
     /// </remarks>
     public static string Write(HouseLog log, DateOnly? today = null)
     {
@@ -40,21 +39,24 @@ public static class VisitCalendar
             calendar.AddTimeZone(VTimeZone.FromDateTimeZone(zone, from, includeHistoricalData: false));
         }
         var open = VisitPlan.Open(house);
-        calendar.Events.AddRange(house.Visits.Where(v => v.On is not null).Select(v => Event(v, begun, zone, Times(v, log), Told(v, open, today))));
+        var changes = new EntryChanges(log);
+        calendar.Events.AddRange(house.Visits.Where(v => v.On is not null)
+            .Select(v => Event(v, begun, zone, changes.Of(v), v.State == VisitState.CalledOff, Told(v, open, today)))
+            .Concat(changes.Gone.Where(v => v.On is not null).Select(v => Event(v, begun, zone, changes.Of(v), isOff: true, ""))));
         return new CalendarSerializer().SerializeToString(calendar) ?? "";
     }
 
-    private static CalendarEvent Event(Visit visit, string begun, string? zone, int times, string told)
+    private static CalendarEvent Event(Visit visit, string begun, string? zone, (int Times, DateTimeOffset Last) changed, bool isOff, string told)
     {
         var (house, on, from) = (visit.House, visit.On!.Value, visit.Item.Get(VisitFacts.From) is { } at ? at : (TimeOnly?)null);
         var entry = new CalendarEvent
         {
             Uid = $"{visit.Id}@{begun}",
-            DtStamp = new CalDateTime(visit.Item.Fields.SelectMany(f => f.Value).Max(h => h.At).UtcDateTime, "UTC", true),
-            Sequence = times,
+            DtStamp = new CalDateTime(changed.Last.UtcDateTime, "UTC", true),
+            Sequence = changed.Times,
             Summary = $"{house.Name}: {visit.Name}",
             Start = from is { } time ? new CalDateTime(on, time, zone) : new CalDateTime(on),
-            Status = visit.State == VisitState.CalledOff ? EventStatus.Cancelled : EventStatus.Confirmed,
+            Status = isOff ? EventStatus.Cancelled : EventStatus.Confirmed,
             Description = told,
         };
         if (new JobItself(house).Item.Get(HouseFacts.Address) is { } address)
@@ -63,9 +65,6 @@ public static class VisitCalendar
             entry.Duration = Duration.FromMinutes((int)Math.Round(hours * 60));
         return entry;
     }
-
-    /// <summary>How often something of it was changed: a calendar takes the later one.</summary>
-    private static int Times(Visit visit, HouseLog log) => log.Changes.Count(c => c.Edits.OfType<Edit.Put>().Any(p => p.Item == visit.Id)) - 1;
 
     private static string Told(Visit visit, ImmutableArray<OpenPhase> open, DateOnly? today) => string.Join("\n", new[]
     {

@@ -56,8 +56,9 @@ internal sealed record UnitPhotosScreen(string UnitId, int Selected) : IFiltered
         if (Selected < rows.Length)
         {
             var photo = rows[Selected];
+            var noted = photo.NotedIn(context.Log);
             area.PutWrapped(1, area.Height - 2, 2, string.Create(CultureInfo.InvariantCulture,
-                $"{photo.Path}, noted by {photo.Noted.By}, {photo.Noted.At:yyyy-MM-dd HH:mm}"), Tone.Dim);
+                $"{photo.Path}, noted by {noted.By}, {noted.SaidAt:yyyy-MM-dd HH:mm}"), Tone.Dim);
         }
     }
 

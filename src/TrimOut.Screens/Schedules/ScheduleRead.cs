@@ -42,4 +42,14 @@ public sealed record ScheduleLine(string Head, string Text)
 /// <param name="Field">Its name.</param>
 /// <param name="Help">What it is taken for.</param>
 /// <param name="Header">The column that it is taken from; null where from none.</param>
-public sealed record ScheduleColumn(string Field, string Help, string? Header);
+public sealed record ScheduleColumn(string Field, string Help, string? Header)
+{
+    /// <summary>What names that column; empty for none.</summary>
+    public string Name { get; init; } = Header ?? "";
+
+    /// <summary>The unit that was said for it, such as "=mm"; empty where none was.</summary>
+    public string Said { get; init; } = "";
+
+    /// <summary>Where it is taken from, in words, with the unit of its bare numbers.</summary>
+    public string From { get; init; } = Header is null ? "from no column" : $"from \"{Header}\"";
+}

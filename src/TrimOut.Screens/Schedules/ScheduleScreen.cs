@@ -159,7 +159,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
         1 => Read.Differing,
         OfGone => [.. Read.Missing.Select(t => new ScheduleLine(t, Becomes(As(t))))],
         OfRemarks => Read.Remarks,
-        _ => [.. Read.Columns.Select(c => new ScheduleLine(c.Field, c.Header is { } header ? $"from \"{header}\"" : "from no column"))],
+        _ => [.. Read.Columns.Select(c => new ScheduleLine(c.Field, c.From))],
     };
 
     private static string Becomes(GoneAs gone) => gone switch
@@ -209,10 +209,13 @@ internal static class ScheduleKeys
         : draft.Value.Edits.IsEmpty ? "The notes say already what is gone."
         : context.ReadOnlyBecause is { } why ? $"This house is open for reading only: {why}" : null;
 
-    private static Entry Other(ScheduleScreen s, ScheduleColumn column) => new($"{column.Field} from", column.Header ?? "", "the header of a column",
+    private static Entry Other(ScheduleScreen s, ScheduleColumn column) => new($"{column.Field} from", column.Name + column.Said,
+        "a header or a part of it; =mm behind it: the unit of bare numbers; empty: none",
         (text, now) => new Transition(s, new Ask.Beside($"Reading {Path.GetFileName(s.From)}", (desk, _, _) =>
         {
-            var named = s.Named.SetItem(column.Field, text.Trim());
+            // What is only a unit is that of the column as it is.
+            var typed = text.Trim();
+            var named = s.Named.SetItem(column.Field, typed.StartsWith('=') ? $"{column.Name}{typed}" : typed);
             return desk.ReadSchedule(now.Log, s.From, named).Then<Ask>(read => new Ask.Open(s with { Read = read, Named = named }, InPlace: true));
         })))
     {

@@ -209,13 +209,11 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
 
     /// <inheritdoc/>
     public Result<ScheduleRead> ReadSchedule(HouseLog log, string path, IReadOnlyDictionary<string, string> columns) =>
-        ScheduleDesk.Read(log, Typed(path), columns).Then(read =>
+        ScheduleDesk.Read(log, Typed(path), columns, _settings.Columns).Then<ScheduleRead>(read =>
         {
             if (columns.Count > 0)
                 (_settings = _settings.Naming(read.Headers, columns)).Write();
-            else if (_settings.Columns.TryGetValue(read.Headers, out var before))
-                return ScheduleDesk.Read(log, Typed(path), before).Then<ScheduleRead>(again => again.Read);
-            return (Result<ScheduleRead>)read.Read;
+            return read.Read;
         });
 
     /// <inheritdoc/>

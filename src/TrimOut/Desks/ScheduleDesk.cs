@@ -21,17 +21,35 @@ internal static class ScheduleDesk
             .Select(f => new ScheduleChoice(f, FoundFiles.Changed(f))).OrderByDescending(f => f.Changed),
     ];
 
-    /// <summary>What a schedule would bring, and the headers that it has, in one word.</summary>
-    public static Result<(ScheduleRead Read, string Headers)> Read(HouseLog log, string path, IReadOnlyDictionary<string, string> columns)
-    {
-        var named = columns.Select(c => (Field: ScheduleField.Find(c.Key), c.Value)).Where(c => c.Field is not null)
-            .ToImmutableDictionary(c => c.Field!, c => c.Value);
-        return ScheduleFile.Read(path)
-            .Then(file => ScheduleImport.Plan(log, file, Path.GetFileName(path),
-                ScheduleOptions.ByHeaders with { Columns = named, Revised = true, Unmapped = true }))
-            .Then<(ScheduleRead, string)>(plan =>
-                (Told(plan), string.Join('\n', plan.Columns.Select(c => c.Header).Concat(plan.Unused).Order(StringComparer.Ordinal))));
-    }
+    /// <summary>What a schedule would bring.</summary>
+    /// <param name="log">The house with its history.</param>
+    /// <param name="path">The file.</param>
+    /// <param name="columns">Columns that were chosen for this file, field to header: one that it has not is refused.</param>
+    /// <param name="kept">Columns that were chosen before, by the headers of those schedules; taken where none are chosen.</param>
+    /// <returns>That, with the headers of the file in one word.</returns>
+    public static Result<(ScheduleRead Read, string Headers)> Read(HouseLog log, string path, IReadOnlyDictionary<string, string> columns,
+        IReadOnlyDictionary<string, IReadOnlyDictionary<string, string>> kept) => ScheduleFile.Read(path).Then(file =>
+        {
+            Result<SchedulePlan> Plan(IReadOnlyDictionary<string, string> named, bool asBefore) => ScheduleImport.Plan(log, file, Path.GetFileName(path),
+                ScheduleOptions.ByHeaders with
+                {
+                    Columns = named.Select(c => (Field: ScheduleField.Find(c.Key), c.Value)).Where(c => c.Field is not null)
+                        .ToImmutableDictionary(c => c.Field!, c => c.Value),
+                    Revised = true,
+                    Unmapped = true,
+                    AsBefore = asBefore,
+                });
+            return Plan(columns, asBefore: false).Then<(ScheduleRead, string)>(plan =>
+            {
+                var headers = KeptColumns.Key(plan.Columns.Select(c => c.Header).OfType<string>().Concat(plan.Unused));
+                if (columns.Count > 0 || KeptColumns.For(kept, headers) is not { } before)
+                    return (Told(plan), headers);
+                return Plan(before.Columns, asBefore: true).Then<(ScheduleRead, string)>(again => (Told(again) with
+                {
+                    Remarks = before.Same ? Told(again).Remarks : [KeptColumns.Nearly, .. Told(again).Remarks],
+                }, headers));
+            });
+        });
 
     private static ScheduleRead Told(SchedulePlan plan) => new(plan.Sheet, plan.Changes ? plan.Draft : null,
         [.. plan.Windows.Select(w => new ScheduleLine(w.Tag, string.Join(", ", new[] { w.Room ?? "no room", Size(w), w.Unit }.Where(t => t.Length > 0)))
@@ -45,7 +63,13 @@ internal static class ScheduleDesk
                 new ScheduleLine(string.Create(CultureInfo.InvariantCulture, $"line {p.Line}"), $"{p.Column}: {p.Reason} {p.Outcome}")),
             .. plan.Understood.Select(u => new ScheduleLine("understood", u)),
         ],
-        [.. ScheduleField.All.Select(f => new ScheduleColumn(f.Name, f.Help, plan.Columns.Where(c => c.Field == f).Select(c => c.Header).FirstOrDefault()))],
+        [.. ScheduleField.All.Select(f => (Field: f, Taken: plan.Columns.FirstOrDefault(c => c.Field == f)))
+            .Select(c => new ScheduleColumn(c.Field.Name, c.Field.Help, c.Taken?.Header)
+            {
+                Name = c.Taken?.Name ?? "",
+                Said = c.Taken?.Said ?? "",
+                From = c.Taken?.From ?? "from no column",
+            })],
         plan.Unused);
 
     private static string Size(PlannedWindow window) => (window.Width, window.Height) switch

@@ -27,7 +27,9 @@ internal static class ImportVerb
         units.AcceptOnlyFromAmong("in", "ft", "mm", "cm");
         var column = new Option<string[]>("--column")
         {
-            Description = "Which column holds what, such as tag=Mark. " + string.Join("; ", ScheduleField.All.Select(f => $"{f.Name}: {f.Help}")) + ".",
+            Description = "Which column holds what, such as tag=Mark: its header, a part of it that no other one has, or its place such as #3. A unit behind "
+                + "it (width=RO W=mm) is that of its bare numbers; with nothing behind the first = it is taken from no column. "
+                + string.Join("; ", ScheduleField.All.Select(f => $"{f.Name}: {f.Help}")) + ".",
             HelpName = "field=Header",
         };
         var columnsFrom = new Option<string?>("--columns") { Description = "A text file with such lines, as --keep-columns writes it.", HelpName = "file" };
@@ -68,12 +70,8 @@ internal static class ImportVerb
             room, units, column, columnsFrom, keep, sheet, encoding, revised, leave, gone, dry, by };
         verb.SetAction(parsed =>
         {
-            var columns = ImmutableDictionary<ScheduleField, string>.Empty;
-            foreach (var typed in ColumnsIn(parsed.GetValue(columnsFrom)).Concat(parsed.GetValue(column) ?? []))
-            {
-                var (field, header) = ScheduleOptions.ReadColumn(typed).OrEnd(ExitCode.Usage);
-                columns = columns.SetItem(field, header);
-            }
+            var columns = Named(ColumnsIn(parsed.GetValue(columnsFrom)), parsed.GetValue(columnsFrom) ?? "")
+                .SetItems(Named(parsed.GetValue(column) ?? [], "--column"));
             var csv = parsed.GetRequiredValue(schedule);
             if (PlainFile.NameOf(csv) is { } other)
                 throw new VerbException(ExitCode.NoInput, $"{csv} is {other}, not a file.");
@@ -115,6 +113,19 @@ internal static class ImportVerb
         return verb;
     }
 
+    private static ImmutableDictionary<ScheduleField, string> Named(IEnumerable<string> lines, string where)
+    {
+        var columns = ImmutableDictionary<ScheduleField, string>.Empty;
+        foreach (var typed in lines)
+        {
+            var (field, header) = ScheduleOptions.ReadColumn(typed).OrEnd(ExitCode.Usage);
+            if (columns.TryGetValue(field, out var before) && before != header)
+                throw new VerbException(ExitCode.Usage, $"{where} names two columns for {field.Name}: {before} and {header}. Name one.");
+            columns = columns.SetItem(field, header);
+        }
+        return columns;
+    }
+
     private static IEnumerable<string> ColumnsIn(string? path)
     {
         if (path is null)
@@ -136,7 +147,7 @@ internal static class ImportVerb
             throw new VerbException(ExitCode.CannotCreate, $"{path} is {other}, not a file.");
         if (File.Exists(path) && (new FileInfo(path).Length > MostOfColumns || ColumnsIn(path).Any(l => !ScheduleOptions.ReadColumn(l).Ok)))
             throw new VerbException(ExitCode.CannotCreate, $"{path} is there already and holds something else than columns. Nothing was imported.");
-        OwnFile.Write(path, Encoding.UTF8.GetBytes(string.Concat(plan.Columns.Select(c => $"{c.Field.Name}={c.Header}\n"))));
+        OwnFile.Write(path, Encoding.UTF8.GetBytes(string.Concat(plan.Columns.Select(c => $"{c.Field.Name}={c.Name}{c.Said}\n"))));
         Common.Say($"Columns written to {path}.");
     }
 
@@ -153,7 +164,7 @@ internal static class ImportVerb
             Common.Row($"{window.Tag}", $"{window.Room}", $"{window.Width}", $"{window.Height}");
         if (plan.Sheet is { } sheet)
             Common.Say($"Sheet: {sheet}.");
-        Common.Say($"Columns: {string.Join(", ", plan.Columns.Select(c => $"{c.Field.Name} from \"{c.Header}\""))}.");
+        Common.Say($"Columns: {string.Join("; ", plan.Columns.Select(c => $"{c.Field.Name} {c.From}"))}.");
         if (!plan.Unused.IsEmpty)
             Common.Say($"Not used: {string.Join(", ", plan.Unused)}.");
         if (!plan.NewRooms.IsEmpty)

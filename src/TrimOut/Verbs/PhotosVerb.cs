@@ -49,12 +49,13 @@ internal static class PhotosVerb
 
     private static int List(Look look, string path)
     {
-        var house = look.At(path).House;
+        var log = look.At(path);
         var files = PhotoFiles.Of(path);
-        foreach (var photo in HousePhotos.Of(house))
+        foreach (var photo in HousePhotos.Of(log.House))
         {
-            Common.Row(photo.Of, photo.Shows, photo.Path, files.Has(photo.Path) ? "there" : "missing", photo.Noted.By,
-                photo.Noted.At.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture));
+            var noted = photo.NotedIn(log);
+            Common.Row(photo.Of, photo.Shows, photo.Path, files.Has(photo.Path) ? "there" : "missing", noted.By,
+                noted.SaidAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture));
         }
         return look.End(ExitCode.Fine);
     }

@@ -1,5 +1,6 @@
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Testing;
@@ -26,6 +27,25 @@ public class TakePhotosTests
         Assert.True(job.Scribe.Undo().Ok);
         Assert.Null(job.Unit("W01").MarkOf(StepList.Find("wall-photographed")!));
         Assert.Equal("", job.Run("W01").Show(RunFacts.Photo));
+    }
+
+    /// <summary>Who adds a photo beside another one did not take the first: on the day of a quarrel it counts who was there.</summary>
+    [Fact]
+    public void WhoNotedAPhotoStaysBesideItWhenAnotherOneNotesMoreThere()
+    {
+        var job = Take(new TestJob().Window("W01"), ("W01 rough.jpg", "p/first.jpg"));
+        var first = job.Scribe.Log.Changes[^1];
+        var bo = first with
+        {
+            Id = first.Id with { Device = "bo", Sequence = 1 },
+            Stamp = first.Stamp + 1,
+            By = "Bo",
+            SaidAt = first.SaidAt.AddDays(3),
+            Edits = [first.Edits.OfType<Edit.Put>().Single(p => p.Value == "p/first.jpg") with { Value = "p/first.jpg | p/second.jpg", Over = [first.Id] }],
+        };
+        var log = job.Scribe.Log.With(bo);
+        Assert.Equal([("p/first.jpg", first.By, first.SaidAt), ("p/second.jpg", "Bo", bo.SaidAt)],
+            HousePhotos.Of(log.House).Select(p => (p.Path, p.NotedIn(log).By, p.NotedIn(log).SaidAt)));
     }
 
     [Fact]

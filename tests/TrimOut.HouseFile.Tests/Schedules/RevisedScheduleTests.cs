@@ -2,6 +2,7 @@ using System.Text;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile.Schedules;
 using TrimOut.Testing;
@@ -147,6 +148,90 @@ public class RevisedScheduleTests
         var plan = Plan("tag,room,width,height,facing,mount,kind\nW01,Kitchen,40,48,N,outside,Roller\n");
         Assert.Equal([("Rough width", true), ("Facing", false)],
             plan.Revised.Where(r => r.Here.Length > 0).Select(r => (r.Label, r.KeptBecause?.StartsWith("W01 is on order", StringComparison.Ordinal) == true)));
+    }
+
+    /// <summary>On site a window was renamed; the office still has its tag of before. It is one window, and keeps what was typed.</summary>
+    [Fact]
+    public void AWindowThatWasRenamedHereIsTheOneOfItsTagBefore()
+    {
+        _job.Say("W02", WindowFacts.Tag, "W02A");
+        var plan = Plan(First.Replace("W02,Kitchen,30", "W02,Kitchen,31", StringComparison.Ordinal));
+        Assert.Empty(plan.Windows);
+        Assert.Empty(plan.Missing);
+        Assert.Equal([("W02A", "Tag", "W02A", "W02", false), ("W02A", "Rough width", "30\"", "31\"", true)],
+            plan.Revised.Select(r => (r.Tag, r.Label, r.Here, r.There, r.KeptBecause is null)));
+        _job.Do(plan.Draft);
+        Assert.Equal(Length.FromInches(31), Width("W02A"));
+        // The office takes the new tag over: then nothing is to be said.
+        var taken = Plan(First.Replace("W02,Kitchen,30", "W02A,Kitchen,31", StringComparison.Ordinal));
+        Assert.False(taken.Changes);
+        Assert.Empty(taken.Revised);
+    }
+
+    /// <summary>Of a schedule that has both tags nobody knows which row is that of the window: all that it has stays, and blanks stay blank.</summary>
+    [Fact]
+    public void WindowsWhoseTagsWereSwappedHereKeepWhatTheyHave()
+    {
+        _job.Say("W01", WindowFacts.Tag, "X").Say("W03", WindowFacts.Tag, "W01").Say("X", WindowFacts.Tag, "W03");
+        var plan = Plan(First);
+        Assert.False(plan.Changes);
+        Assert.Contains(plan.Revised, r => r is { Tag: "W01", Label: "Rough width", Here: "30\"", There: "36\"" }
+            && r.KeptBecause!.StartsWith("it was W03 until", StringComparison.Ordinal) && r.KeptBecause.EndsWith("has both", StringComparison.Ordinal));
+        Assert.Contains(plan.Revised, r => r is { Tag: "W01", Label: "Facing", Here: "", KeptBecause: not null });
+        Assert.Contains(plan.Revised, r => r is { Tag: "W03", Label: "Rough width", Here: "36\"", There: "30\"", KeptBecause: not null });
+    }
+
+    [Fact]
+    public void AWindowThatTheOfficeRenamedIsSaidToBeAlike() => Assert.Contains(
+        "W20 new and W02 gone, of one size in one room: look whether that is another tag of the same window",
+        Plan(First.Replace("W02,", "W20,", StringComparison.Ordinal)).Understood);
+
+    [Fact]
+    public void OfTwoRowsOfOneTagTheSecondIsLeftOutAndSaid()
+    {
+        var plan = Plan(First + "W03,Den,33,40,\n");
+        Assert.False(plan.Changes);
+        Assert.Equal((5, true), (Assert.Single(plan.Problems).Line, plan.Problems[0].RowLost));
+    }
+
+    [Fact]
+    public void AWindowThatWasLeftOutAsGoneAndIsBackIsSaidAndStaysLeftOut()
+    {
+        _job.Do(Plan(First.Replace("W02,Kitchen,30,48,S\n", "", StringComparison.Ordinal)).Choosing(_job.House, [], GoneAs.LeftOut, Today).Value.Draft);
+        var plan = Plan(First);
+        Assert.Contains("W02 is in the schedule, and is left out here as gone from one", plan.Understood);
+        Assert.False(plan.Changes);
+        Assert.True(_job.House.FindTag("W02")!.LeftOut);
+    }
+
+    /// <summary>Who leaves a window out leaves out its cable too: no schedule does that by itself, and none takes it back.</summary>
+    [Fact]
+    public void WhatTheScheduleLeavesOutOtherwiseIsListedAndLeftToSomebody()
+    {
+        var plan = Plan("tag,left out\nW01,yes\nW02,no\nW03,\n");
+        Assert.False(plan.Changes);
+        Assert.Equal(("W01", "Left out", "no", "yes"), (Assert.Single(plan.Revised).Tag, plan.Revised[0].Label, plan.Revised[0].Here, plan.Revised[0].There));
+    }
+
+    [Fact]
+    public void ARoomThatWasRenamedHereKeepsItsWindowsAndItsName()
+    {
+        _job.Do(new Draft("Rename").PutStored(_job.House.FindTag("W03")!.Room!.Id, RoomFacts.Name.Name, "Snug"));
+        var plan = Plan(First);
+        Assert.False(plan.Changes);
+        Assert.Equal(("W03", "Room", "Snug", "Den"), plan.Revised.Select(r => (r.Tag, r.Label, r.Here, r.There)).Single());
+        Assert.Contains("renamed that room on", plan.Revised[0].KeptBecause, StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void ARoomOfTheSameNameOnAnotherFloorIsAnotherRoom()
+    {
+        var job = new TestJob();
+        SchedulePlan Of(string csv) => ScheduleImport.Plan(job.Scribe.Log, Encoding.UTF8.GetBytes(csv), "r.csv",
+            ScheduleOptions.ByHeaders with { Revised = true }).Value;
+        job.Do(Of("tag,room,floor,width\nW01,Bath,Main,30\n").Draft);
+        Assert.Equal(("Bath/Main", "Bath/Upper"), Of("tag,room,floor,width\nW01,Bath,Upper,30\n").Revised.Select(r => (r.Here, r.There)).Single());
+        Assert.Empty(Of("tag,room,floor,width\nW01,bath,main,30\n").Revised);
     }
 
     [Fact]

@@ -39,7 +39,10 @@ public class SpreadsheetImportTests
         Assert.Equal(Length.FromInches(45, 1, 2), Width("W01"));
         Assert.Equal(Length.FromInches(36), Width("W02"));
         Assert.Equal(Length.FromInches(48), _job.House.FindTag("W01")!.RoughHeight);
-        Assert.Equal(["line 6 left out: it is a row of totals", "line 7 left out: it is a note"], plan.Understood.ToArray());
+        Assert.Equal([
+            "width is taken from \"Rough opening Width\"; \"Unit Width\" would fit too", "line 3 is the header; above it 1 left out: \"WINDOW SCHEDULE\"",
+            "line 6 left out: it is a row of totals", "line 7 left out: it is a note",
+        ], plan.Understood.ToArray());
     }
 
     [Fact]

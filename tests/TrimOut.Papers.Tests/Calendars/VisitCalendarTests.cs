@@ -85,8 +85,40 @@ public class VisitCalendarTests
         Assert.Equal(3, after.Select(e => Of(e, "UID")).Distinct().Count());
         Assert.Equal("CANCELLED", Of(after[0], "STATUS").Value);
         Assert.True(Number(after[0]) > Number(before[0]));
+    }
 
-        static int Number(List<(string Name, string With, string Value)> entry) => int.Parse(Of(entry, "SEQUENCE").Value, CultureInfo.InvariantCulture);
+    private static int Number(List<(string Name, string With, string Value)> entry) => int.Parse(Of(entry, "SEQUENCE").Value, CultureInfo.InvariantCulture);
+
+    /// <summary>RFC 5545, 3.8.7.4: the higher number is the later edition, and one that counts back is thrown away by whoever has the other.</summary>
+    [Fact]
+    public void AMoveThatIsTakenBackCountsUpTooAndSoDoesANewTimeZone()
+    {
+        var job = Job();
+        var visit = job.House.Visits.First();
+        List<(string Name, string With, string Value)> Entry() => Events(VisitCalendar.Write(job.Scribe.Log))
+            .Single(e => Of(e, "UID").Value.StartsWith(visit.Id, StringComparison.Ordinal));
+        job.Do(SetFact.Typed(job.House, visit.Item, VisitFacts.On, "2026-04-02"));
+        var moved = Entry();
+        Assert.True(job.Scribe.Undo().Ok);
+        var back = Entry();
+        Assert.Equal(("20260402T083000", "20260328T083000"), (Of(moved, "DTSTART").Value, Of(back, "DTSTART").Value));
+        Assert.True(Number(back) > Number(moved));
+        Assert.True(string.CompareOrdinal(Of(back, "DTSTAMP").Value, Of(moved, "DTSTAMP").Value) >= 0);
+        job.Do(SetFact.Typed(job.House, job.House.Job, HouseFacts.TimeZone, "Europe/Paris"));
+        Assert.True(Number(Entry()) > Number(back));
+    }
+
+    /// <summary>A calendar that took the visit in has it still: without a word it would stay there.</summary>
+    [Fact]
+    public void AVisitThatIsTakenBackWholeIsCancelled()
+    {
+        var job = Job();
+        job.Do(QuickPeople.Visit(job.House, "2026-05-05 Power", addUnknown: true).Value);
+        var there = Events(VisitCalendar.Write(job.Scribe.Log)).Single(e => Of(e, "SUMMARY").Value.EndsWith("Power", StringComparison.Ordinal));
+        Assert.True(job.Scribe.Undo().Ok);
+        var gone = Events(VisitCalendar.Write(job.Scribe.Log)).Single(e => Of(e, "UID") == Of(there, "UID"));
+        Assert.Equal(("CANCELLED", "20260505"), (Of(gone, "STATUS").Value, Of(gone, "DTSTART").Value));
+        Assert.True(Number(gone) > Number(there));
     }
 
     [Fact]

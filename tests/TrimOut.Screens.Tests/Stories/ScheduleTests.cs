@@ -74,6 +74,24 @@ public class ScheduleTests
     }
 
     [Fact]
+    public void AUnitAloneIsThatOfTheColumnAsItIs()
+    {
+        Press("I", "enter", "left", "t");
+        _shell.TextChanged("=mm");
+        Press("enter");
+        Assert.Equal("Mark=mm", Assert.IsType<ScheduleScreen>(_shell.Screen).Named["tag"]);
+    }
+
+    [Fact]
+    public void ADetailIsTakenFromNoColumnWhereNothingIsTyped()
+    {
+        Press("I", "enter", "left", "down", "t");
+        _shell.TextChanged("");
+        Press("enter");
+        Assert.Equal("", Assert.IsType<ScheduleScreen>(_shell.Screen).Named["width"]);
+    }
+
+    [Fact]
     public void ItIsTakenInAfterAQuestionAndOneUndoTakesItBack()
     {
         Press("I", "enter", "enter", "x");

@@ -1,5 +1,6 @@
 using System.Collections.Immutable;
 using TrimOut.Core.Facts;
+using TrimOut.Core.History;
 using TrimOut.Core.Houses;
 
 namespace TrimOut.Core.Plans.Photos;
@@ -15,8 +16,19 @@ public sealed record HousePhoto(string Of, Item Holder, Fact<string> Fact, strin
     public string Shows => Fact == RunFacts.Photo ? "the open wall" : Fact == UnitFacts.Photo ? "the unit" : Fact == WindowFacts.Photo ? "the window"
         : "a punch item";
 
-    /// <summary>Who noted it last, and when by the clock of that laptop.</summary>
-    public Head Noted => Holder.Latest(Fact)!;
+    /// <summary>Who noted it here, and when by the clock of that laptop: of several in one detail each has its own.</summary>
+    /// <param name="log">The house with its history.</param>
+    /// <remarks>The change by which it came there the last time; whoever notes another one beside it, or takes one out, did not note this one.</remarks>
+    public Change NotedIn(HouseLog log)
+    {
+        var came = (Change?)null;
+        foreach (var change in log.Changes.Where(c => log.IsInForce(c.Id)))
+        {
+            if (change.Edits.OfType<Edit.Put>().LastOrDefault(p => p.Item == Holder.Id && p.Field == Fact.Name) is { } put)
+                came = PhotoPaths.Of(put.Value).Contains(Path, StringComparer.Ordinal) ? came ?? change : null;
+        }
+        return came ?? log.Find(Holder.Latest(Fact)!.Id)!;
+    }
 }
 
 /// <summary>The pictures that a house names: of windows, units, the open wall and punch items.</summary>
