@@ -62,7 +62,7 @@ public static class Conductors
     /// <exception cref="ArgumentOutOfRangeException">There is no such gauge.</exception>
     public static decimal SquareMillimetres(ConductorSize size) => size switch
     {
-        ConductorSize.Gauge gauge => (decimal)Math.PI / 4 * MillimetresAcross(gauge.Number) * MillimetresAcross(gauge.Number),
+        ConductorSize.Gauge gauge => (decimal)(Math.PI / 4 * Math.Pow((double)MillimetresAcross(gauge.Number), 2)),
         ConductorSize.Metric metric => metric.SquareMillimetres,
         _ => throw new ArgumentOutOfRangeException(nameof(size), size, "No such size."),
     };

@@ -289,7 +289,8 @@ internal static class SheetInHandKeys
         // Enter that is pressed twice, or before the value was seen, must not say that somebody looked at it: no key does that alone.
         Transition Looked(string question, Core.Result<Core.History.Draft> saves, Func<IScreen, ScreenContext, Transition> next) =>
             new(s, new Ask.Confirm($"{question} y says so, any other key goes back to it.", Shell.Ask.Confirm.AlsoYes,
-                new Transition(s, new Ask.Save(saves, next))) { OnNo = Ask(s, context) });
+                new Transition(s, new Ask.Save(saves, next)))
+            { OnNo = Ask(s, context) });
     }
 
     /// <summary>What Enter saves of a text: a value that is read off the sheet is checked by that, also where it stands there already.</summary>

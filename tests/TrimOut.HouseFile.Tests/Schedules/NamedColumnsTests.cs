@@ -23,9 +23,9 @@ public class NamedColumnsTests
     private Result<SchedulePlan> Plan(string csv, ScheduleOptions options) =>
         ScheduleImport.Plan(_job.Scribe.Log, Encoding.UTF8.GetBytes(csv), "windows.csv", options);
 
-    private Length? Width(string csv, params string[] columns) => Taken(csv, WindowFacts.RoughWidth, columns);
+    private static Length? Width(string csv, params string[] columns) => Taken(csv, WindowFacts.RoughWidth, columns);
 
-    private Length? Taken(string csv, Fact<Length> fact, params string[] columns)
+    private static Length? Taken(string csv, Fact<Length> fact, params string[] columns)
     {
         var job = new TestJob();
         job.Do(ScheduleImport.Plan(job.Scribe.Log, Encoding.UTF8.GetBytes(csv), "windows.csv", Named(columns)).Value.Draft);

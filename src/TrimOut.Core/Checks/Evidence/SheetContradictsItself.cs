@@ -95,7 +95,10 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
 
     private static Outcome.Found Found(AnyItem sheet, (Fact Fact, object Value) less, (Fact Fact, object Value) more) => new(
         NotMore.With(Arg.Label(less.Fact, small: false), Arg.Value(less.Fact, less.Value), Arg.Label(more.Fact, small: false),
-            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact)) { RestsOn = ByValues(sheet, less.Fact, more.Fact) };
+            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact))
+    {
+        RestsOn = ByValues(sheet, less.Fact, more.Fact),
+    };
 
     private static ImmutableArray<FieldRef> ByValues(AnyItem sheet, params IEnumerable<Fact> facts) => [.. facts.Select(f => FieldRef.To(sheet.Item, f))];
 
