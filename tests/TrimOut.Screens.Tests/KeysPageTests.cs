@@ -45,8 +45,8 @@ public class KeysPageTests
         page.Append(CultureInfo.InvariantCulture,
             $"\n## The sheets in hand\n\nFrom blank to every value that a check reads of one kind of covering, one panel, one cable, one hub and one remote, " +
             $"with their sheets in hand: {sheets.Values} values take {sheets.Strokes} keystrokes besides what is typed. Of these {sheets.LeftOut} go past " +
-            $"what is left, and {sheets.Asked} are a `y`: somebody looked for what is not on a sheet, or at what stood there already. On the kit `s` begins a " +
-            $"sheet; `Enter` takes a value and asks for the next.\n");
+            $"what is left, and {sheets.Asked} are a `=`: somebody looked for what is not on a sheet, or at what stood there already. On the kit `s` begins " +
+            $"a sheet; `Enter` takes a value and asks for the next.\n");
         Append(page, "On every screen", CommonKeys.For(shell));
         AppendMeanings(page);
         foreach (var screen in KeyTableTests.EveryScreen().DistinctBy(s => s.GetType()))

@@ -53,9 +53,9 @@ internal sealed record SheetsInHand(ShellState Shell, int Values, int LeftOut, i
             values += text.Length > 0 ? 1 : 0;
             left += text.Length > 0 ? 0 : 1;
             Press("enter");
-            if (Shell.Typing is null && Shell.Draw(110, 40).ToText().Contains("y says so", StringComparison.Ordinal))
+            if (Shell.Typing is null && Shell.Draw(110, 40).ToText().Contains("= says so", StringComparison.Ordinal))
             {
-                Press("y");
+                Press("=");
                 asked++;
             }
             Assert.Null(Shell.Typing?.Refused);

@@ -17,8 +17,9 @@ internal static class RestsOn
     public static void Say(MarkdownWriter to, PaperData data, Phase[] phases)
     {
         var house = data.House;
+        // Whether a sheet agrees with itself is a matter of the kit, and of no unit on a paper.
         var passed = data.Report.Unread.Where(u => phases.Contains(u.Check.Phase))
-            .SelectMany(u => u.Values, (u, value) => (Value: value, Of: (Item?)u.Subject));
+            .SelectMany(u => u.Values.Where(v => v.Item != u.Subject.Id), (u, value) => (Value: value, Of: (Item?)u.Subject));
         // What a frozen sheet rested on may have been checked since.
         var printed = data.Printed.Where(m => IsUnchecked(house, m.Value)).Select(m => (m.Value, Of: m.Unit is { } unit ? house.Find(unit) : null));
         var rests = passed.Concat(printed).ToList();

@@ -236,6 +236,9 @@ internal static class SheetInHandKeys
         return parts.Count == 0 ? s : SheetInHandScreen.At(parts[Paging.Move(at, by, parts.Count)], context.House);
     }
 
+    /// <summary>Says that somebody looked: a sign that no value begins with.</summary>
+    private const string LookedKey = "=";
+
     private static Transition Ask(SheetInHandScreen s, ScreenContext context) => Ask(s, context, null);
 
     /// <param name="s">The screen.</param>
@@ -247,7 +250,7 @@ internal static class SheetInHandKeys
         var shown = fact.ShowOf(part, context.House);
         var entry = FactEntry.For(s, context.House, part, fact);
         var asks = shown.Length > 0 && SheetInHandScreen.IsOfSheet(part, fact) && !SheetMark.Holds(part, fact)
-            ? $"{fact.Label} {shown}: Enter and then y say that you checked it against the sheet as it stands; Tab passes it." : null;
+            ? $"{fact.Label} {shown}: Enter and then {LookedKey} say that you checked it against the sheet as it stands; Tab passes it." : null;
         return Transition.Type(s, entry with
         {
             Note = note is null ? asks : $"{note} {asks ?? $"{fact.Label}: {fact.HintFor(context.House)}."}",
@@ -286,9 +289,9 @@ internal static class SheetInHandKeys
             : Looked($"{fact.Label} {shown}: does the sheet in hand say so?", Taken(context.House, part, fact, text), (screen, now) =>
                 GoOn(((SheetInHandScreen)screen).On(fact, now), now, $"{fact.Label} {shown} is said to be checked now; Esc and u take that back."));
 
-        // Enter that is pressed twice, or before the value was seen, must not say that somebody looked at it: no key does that alone.
+        // Enter that is pressed twice, or before the value was seen, must not say that somebody looked at it, nor the first letter of what is typed now.
         Transition Looked(string question, Core.Result<Core.History.Draft> saves, Func<IScreen, ScreenContext, Transition> next) =>
-            new(s, new Ask.Confirm($"{question} y says so, any other key goes back to it.", Shell.Ask.Confirm.AlsoYes,
+            new(s, new Ask.Confirm($"{question} {LookedKey} says so; what else you type goes into its field.", LookedKey,
                 new Transition(s, new Ask.Save(saves, next)))
             { OnNo = Ask(s, context) });
     }

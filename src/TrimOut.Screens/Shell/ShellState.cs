@@ -151,7 +151,12 @@ internal sealed partial class ShellState
             else if (stroke == ElsewhereKey && SaveFailed && _scribe is not null && confirm.OnYes.Ask is Ask.LeaveNow or Ask.BackNow)
                 AskElsewhere();
             else if (confirm.OnNo is { } no)
+            {
                 Apply(no);
+                // Whoever typed on past the question loses no letter of it.
+                if (Typing is not null && stroke is [var sign] && !char.IsControl(sign))
+                    TextChanged(stroke);
+            }
             else if (!confirm.OthersAct)
                 Status("Nothing was done.");
             if (confirm.IsYes(stroke) || !confirm.OthersAct)

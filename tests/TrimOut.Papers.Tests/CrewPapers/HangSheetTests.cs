@@ -22,7 +22,7 @@ public class HangSheetTests
             .Where(r => r[0] == unit).Select(r => (r[1], r[5])).Single();
     }
 
-    /// <summary>W01 is 35" wide; 1/2" comes off, made: it begins 1/4" from the jamb and ends 1/4" before the other. Nothing known of that: blanks, and why.</summary>
+    /// <summary>W01 is 35" wide; 1/2" comes off, made: it begins 1/4" from the jamb and ends 1/4" before the other. Nothing known: blanks, and why.</summary>
     [Theory]
     [InlineData("1/2", "1/4\"", "34 3/4\"")]
     [InlineData("", "______", "______")]

@@ -27,11 +27,11 @@ public class SheetInHandTests
     }
 
     [Fact]
-    public void EnterAndYOnAValueThatIsThereSayThatItWasMarkedAsChecked()
+    public void EnterAndItsKeyOnAValueThatIsThereSayThatItWasChecked()
     {
         using var user = AtRoller(CoveringKindFacts.RunningCurrent);
-        user.Press("enter").Sees("Running current 0.8 A: Enter and then y say that you checked it").Press("enter")
-            .Sees("Running current 0.8 A: does the sheet in hand say so?").Press("y").Sees("Running current 0.8 A is said to be checked now");
+        user.Press("enter").Sees("Running current 0.8 A: Enter and then = say that you checked it").Press("enter")
+            .Sees("Running current 0.8 A: does the sheet in hand say so?").Press("=").Sees("Running current 0.8 A is said to be checked now");
         Assert.Contains(CoveringKindFacts.LeastVolts, SheetValues.NotHeldIn(user.House.ItemsOf(ItemKind.CoveringKind).First()));
     }
 
@@ -84,16 +84,44 @@ public class SheetInHandTests
         Assert.Empty(SheetValues.NotOnSheetIn(Roller(user.House)));
     }
 
-    /// <summary>Enter answers no question, and any other key but y goes back to the value, as it was.</summary>
+    /// <summary>Enter answers no question, and Esc goes back to the value, as it was.</summary>
     [Fact]
     public void WhatIsAskedOfAValueIsLeftByAnyOtherKey()
     {
         using var user = AtRoller(CoveringKindFacts.RunningCurrent);
-        user.Press("enter", "enter", "enter").Sees("Enter answers nothing here.").Press("n");
+        user.Press("enter", "enter", "enter").Sees("Enter answers nothing here.").Press("esc");
         Assert.Equal($"{Roller(user.House).Id}/{CoveringKindFacts.RunningCurrent.Name}", user.Shell.Typing!.Entry.InPlace);
         Assert.Same(_job.House, user.House);
-        user.Press("enter", "y");
+        user.Press("enter", "=");
         Assert.True(SheetMark.Holds(Roller(user.House), CoveringKindFacts.RunningCurrent));
+    }
+
+    /// <summary>Whoever types on past the question, over a blank or over a value, has typed the value, whatever it begins with.</summary>
+    [Theory]
+    [InlineData("", "24")]
+    [InlineData("", "9.5")]
+    [InlineData("12", "24")]
+    public void WhatIsTypedOnPastTheQuestionIsTheValue(string before, string typed)
+    {
+        _job.SayOf("Roller", CoveringKindFacts.MotorVolts, before);
+        using var user = AtRoller(CoveringKindFacts.MotorVolts);
+        user.Press("enter", "enter").Press([.. typed.Select(c => c.ToString())]).Press("enter");
+        Assert.Equal($"{typed} V", CoveringKindFacts.MotorVolts.ShowOf(Roller(user.House), user.House));
+    }
+
+    [Fact]
+    public void AWordThatBeginsWithYesIsAWord()
+    {
+        using var user = new TerminalUser(_desk, _job.Scribe, width: 110, height: 40);
+        user.Press("9", "down", "s");
+        while (((SheetInHandScreen)user.Shell.Screen).Part(user.Shell.Context)!.Kind != ItemKind.CableType)
+            user.Press("right");
+        while (((SheetInHandScreen)user.Shell.Screen).Current(user.Shell.Context) != CableTypeFacts.Colours)
+            user.Press("down");
+        user.Press("enter", "enter").Press([.. "yellow".Select(c => c.ToString())]).Press("enter");
+        var cable = user.House.ItemsOf(ItemKind.CableType).First(c => user.House.NameOf(c) == "16/2");
+        Assert.Equal("yellow", CableTypeFacts.Colours.ShowOf(cable, user.House));
+        Assert.Empty(SheetValues.NotOnSheetIn(cable));
     }
 
     [Fact]
@@ -206,7 +234,7 @@ public class SheetInHandTests
         while (((KitScreen)user.Shell.Screen).Current(user.Shell.Context)!.Kind != ItemKind.CableType)
             user.Press("down");
         user.Press("s").DoesNotSee("Not found on the sheet").Sees("blank and not asked yet.");
-        user.Press("enter").Type("Sheet 4").Type("A").Press("enter", "enter", "y").Sees("Stranding").Press("enter", "y");
+        user.Press("enter").Type("Sheet 4").Type("A").Press("enter", "enter", "=").Sees("Stranding").Press("enter", "=");
         user.Press("esc").Sees("Not found on the sheet, 1: Stranding.").DoesNotSee("Box length;");
         // It is known of the part, and not of the screen: who opens it again, or on another day, need not look again.
         user.Press("esc").Press("s").Sees("Not found on the sheet, 1: Stranding.");
@@ -229,7 +257,7 @@ public class SheetInHandTests
     public void WhoReadTheSheetAndWhenStandsInTheHouseWhereItWasRead()
     {
         using var user = AtRoller(CoveringKindFacts.MotorVolts);
-        user.Press("enter", "enter", "y", "esc", "esc", "enter", "end").Sees("Checked by").Sees("Test crew").Sees("2026-03-02");
+        user.Press("enter", "enter", "=", "esc", "esc", "enter", "end").Sees("Checked by").Sees("Test crew").Sees("2026-03-02");
     }
 
     private TerminalUser AtPanel()
@@ -358,7 +386,7 @@ public class SheetInHandTests
     public void AfterAValueWasSaidToBeCheckedTheNextOneIsNamedWithWhatItMayBe()
     {
         using var user = AtRoller(CoveringKindFacts.MotorVolts);
-        user.Press("enter", "enter", "y").Sees("Motor volts 12 V is said to be checked now").Sees("Minimum volts 10.2 V: Enter and then y");
+        user.Press("enter", "enter", "=").Sees("Motor volts 12 V is said to be checked now").Sees("Minimum volts 10.2 V: Enter and then =");
     }
 
     [Fact]
@@ -382,7 +410,7 @@ public class SheetInHandTests
         Assert.Equal(at, user.Shell.Typing!.Entry.InPlace);
         user.Type("24");
         Assert.Equal("24 V", user.House.ItemsOf(ItemKind.PanelType).Last().Latest(PanelTypeFacts.Supply)!.Value!.ToString());
-        user.Press("down", "enter", "enter", "y");
+        user.Press("down", "enter", "enter", "=");
         user.Sees("1 passed by, the last: Current per output.");
     }
 

@@ -223,8 +223,7 @@ public sealed class KitVerbTests : IDisposable
     {
         var (house, kit) = (Path.Combine(_folder, "sheet.trimout"), Path.Combine(_folder, "kit-of-sheet"));
         _run.Run("new", house);
-        _run.Run("set", house, "Roller", "sheet", "RS-1");
-        _run.Run("set", house, "Roller", "edition", "3");
+        Assert.Equal(0, _run.RunWith("Roller\tsheet\tRS-1\nRoller\tedition\t3\n", "set", house).Code);
         var ended = _run.Run("kit-out", house, "Roller", "--kit", kit);
         Assert.DoesNotContain("Not kept", ended.Error, StringComparison.Ordinal);
         Assert.Contains("edition: 3", File.ReadAllText(ended.Output.Trim()), StringComparison.Ordinal);

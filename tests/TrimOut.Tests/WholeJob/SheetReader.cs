@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Screens.Kit;
@@ -82,8 +83,8 @@ internal sealed class SheetReader(TerminalUser user)
                     user.Type(text);
                 else
                     user.Press("enter");
-                if (user.Shell.Typing is null && user.Screen.Contains("y says so", StringComparison.Ordinal))
-                    user.Press("y");
+                if (user.Shell.Typing is null && Regex.IsMatch(user.Screen, @"=\s+says\s+so\b"))
+                    user.Press("=");
                 Assert.True(user.Shell.Typing?.Refused is null, $"{fact.Label}: {user.Shell.Typing?.Refused}");
             }
             Assert.IsType<SheetInHandScreen>(user.Shell.Screen);

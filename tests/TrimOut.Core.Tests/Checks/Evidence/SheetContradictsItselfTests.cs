@@ -95,7 +95,8 @@ public class SheetContradictsItselfTests
     [InlineData("banana")]
     [InlineData("5000 V")]
     public void WhatNamesNoVoltsIsRefused(string typed) => Assert.Equal(
-        $"\"{typed}\" names no volts. Type what stands on the plate, such as 120 V, 100 to 240 V.", PanelTypeFacts.InputVolts.ReadTyped(typed, House.Empty).Reason);
+        $"\"{typed}\" names no volts. Type what stands on the plate, such as 120 V, 100 to 240 V.",
+        PanelTypeFacts.InputVolts.ReadTyped(typed, House.Empty).Reason);
 
     // 120 V x 0.2 A is 24 W. A number that no mains has says nothing.
     [Theory]

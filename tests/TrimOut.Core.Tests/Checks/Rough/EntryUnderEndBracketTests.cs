@@ -36,7 +36,7 @@ public class EntryUnderEndBracketTests
             Assert.Contains($"the end bracket takes {takes}\" from the jamb", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
     }
 
-    /// <summary>A sheet that does not say what comes off leaves open whether the bracket reaches an entry beside it; far from it that makes no difference.</summary>
+    /// <summary>A sheet that does not say what comes off leaves open whether the bracket reaches an entry beside it, and not one far from it.</summary>
     [Fact]
     public void WhatComesOffIsAskedForWhereTheBracketCouldReachTheEntry()
     {
