@@ -224,8 +224,8 @@ public sealed class KitVerbTests : IDisposable
         var (house, kit) = (Path.Combine(_folder, "sheet.trimout"), Path.Combine(_folder, "kit-of-sheet"));
         _run.Run("new", house);
         Assert.Equal(0, _run.RunWith("Roller\tsheet\tRS-1\nRoller\tedition\t3\n", "set", house).Code);
-        var ended = _run.Run("kit-out", house, "Roller", "--kit", kit);
-        Assert.DoesNotContain("Not kept", ended.Error, StringComparison.Ordinal);
+        var ended = _run.Run("kit-out", house, "--kit", kit);
+        Assert.Contains("Not kept, for no value is there: Cellular, ", ended.Error, StringComparison.Ordinal);
         Assert.Contains("edition: 3", File.ReadAllText(ended.Output.Trim()), StringComparison.Ordinal);
     }
 
