@@ -61,10 +61,9 @@ public sealed class EntryUnderEndBracket : UnitCheck
         var print = over[0];
         var (one, other) = (Entry.FromEntrySide(subject, print.From), Entry.FromEntrySide(subject, print.To));
         var (near, far) = (Length.Min(one, other), Length.Max(one, other));
-        var mark = TapeMark.Of(subject.House.DisplayUnits);
         var message = near == Length.Zero
-            ? UnderBracket.With(entry.FromJamb, entry.Back, far.RoundUp(mark), print.Front, print.Back)
-            : UnderFarBracket.With(entry.FromJamb, entry.Back, near.RoundDown(mark), far.RoundUp(mark), print.Front, print.Back);
+            ? UnderBracket.With(entry.FromJamb, entry.Back, Arg.AtLeast(far), print.Front, print.Back)
+            : UnderFarBracket.With(entry.FromJamb, entry.Back, Arg.AtMost(near), Arg.AtLeast(far), print.Front, print.Back);
         return new Outcome.Found(message.StandingFor(over.Skip(1).SelectMany(p => (Arg[])[p.From, p.To])),
             Mend(subject, near, far, print.Back + entry.Radius, entry.Radius, Caught),
             FieldRef.To(subject.Item, Entry.FromJambFact(subject)), working);
