@@ -10,6 +10,8 @@ public static class KnownOddFigures
     public static IReadOnlySet<string> All { get; } = new HashSet<string>
     {
         "step-off-units: parts of a millimeter",
+        // How far the bracket reaches and how far back the cable is differ there by half a mark: two such lengths are told exactly.
+        "entry-under-end-bracket: finer than a sixteenth",
     };
 
     /// <summary>
