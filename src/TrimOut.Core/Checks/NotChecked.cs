@@ -39,7 +39,7 @@ internal static class NotChecked
     /// <param name="subject">What the fact is about.</param>
     /// <param name="fact">The fact.</param>
     public static Outcome WhereAsked(Subject walker, string step, Subject subject, Fact fact) =>
-        StepList.Find(step) is { } found && StepList.Shipped.IsAsked(found, walker) && StepList.Shipped.EvidenceOf(found, walker).Contains(fact)
+        StepList.Find(step) is { } found && StepList.Shipped.IsAsked(found, walker) && StepList.Shipped.Asks(found, walker, fact)
             ? Of(subject, fact)
             : new Outcome.DoesNotApply();
 

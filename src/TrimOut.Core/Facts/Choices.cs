@@ -59,11 +59,21 @@ public enum Mount
 /// <summary>What a maker is told as the width of a unit.</summary>
 public enum OrderedWidth
 {
-    /// <summary>The opening: the maker takes something off.</summary>
+    /// <summary>The opening, or what is to be covered: the maker takes the deduction off.</summary>
     Opening,
 
-    /// <summary>The made width: whoever orders takes it off.</summary>
+    /// <summary>The made width: inside, whoever orders has taken the deduction off.</summary>
     Made,
+}
+
+/// <summary>What the size of a delivery was read from.</summary>
+public enum SizeReadFrom
+{
+    /// <summary>The label of its box, which has the size that was ordered.</summary>
+    Label,
+
+    /// <summary>The unit itself, with a tape.</summary>
+    Unit,
 }
 
 /// <summary>What the depth of a reveal was read to.</summary>

@@ -41,13 +41,13 @@ public static class CoveringKindFacts
     public static readonly Fact<Length> EndAllowance = Of.Opening("end-allowance", "End allowance",
         "What the outer ends of units side by side stay clear of the jambs.", null, 0, 6);
     public static readonly Fact<OrderedWidth> OrderedInside = Of.Choice<OrderedWidth>("ordered-inside", "Ordered width, inside",
-        "Opening: the maker takes something off. Made: whoever orders takes it off.");
+        "What the maker is told. Opening: its width, and the maker takes the deduction off. Made: the width of the unit, with it off already.");
     public static readonly Fact<Length> DeductionInside = Of.Opening("deduction-inside", "Deduction, inside",
-        "How much narrower than the opening an inside mount is made, over all; 0 where it is nothing.", null, 0, 2);
+        "How much narrower than the opening the unit is, over all: off by the maker, or by you where the made width is ordered; 0 for nothing.", null, 0, 2);
     public static readonly Fact<OrderedWidth> OrderedOutside = Of.Choice<OrderedWidth>("ordered-outside", "Ordered width, outside",
-        "Opening: the maker takes something off. Made: the unit comes as wide as it is ordered.");
+        "What the maker does of it. Opening: the unit comes narrower than ordered, by the deduction. Made: as wide as it is ordered.");
     public static readonly Fact<Length> DeductionOutside = Of.Opening("deduction-outside", "Deduction, outside",
-        "How much narrower than it was ordered an outside mount is made, over all; 0 where it is nothing.", null, 0, 2);
+        "How much narrower than ordered the unit comes, over all; 0 where it comes as it is ordered.", null, 0, 2);
     public static readonly Fact<PartCounts> PartsPerUnit = Of.Parts("parts-per-unit", "Parts per unit", "What comes or is bought with each unit, counted.");
     public static readonly Fact<Length> Setback = Of.Opening("setback", "Bracket setback", "Distance of the bracket's front from the room face.", null, 0, 24);
     public static readonly Fact<Length> LeadBehind = Of.Opening("lead-behind", "Lead to motor",

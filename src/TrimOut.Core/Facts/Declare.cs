@@ -84,7 +84,7 @@ internal sealed class Declare(ItemKind subject)
 
     public Fact<Voltage> Volts(string name, string label, string help, Phase? phase, decimal least, decimal most, bool reading = false) =>
         new(subject, name, label, help, phase, new ParsedForm<Voltage>("volts, decimals with a point",
-            t => NumberText.Read(t, "volts", least, most, ("", 1), ("v", 1), ("mv", 0.001m)).Then<Voltage>(n => new Voltage(n)),
+            t => NumberText.Read(t, "volts", least, most, ("", 1), ("v", 1), ("vdc", 1), ("v dc", 1), ("mv", 0.001m)).Then<Voltage>(n => new Voltage(n)),
             v => NumberText.Plain(v.Volts), v => $"{NumberText.Plain(v.Volts)} V"))
         { IsReading = reading };
 

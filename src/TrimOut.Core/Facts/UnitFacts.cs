@@ -57,6 +57,8 @@ public static class UnitFacts
         "Width on the box or of the unit.", Phase.Receive, 4, 360);
     public static readonly Fact<Length> DeliveredHeight = Of.Reading("delivered-height", "Delivered height",
         "Height on the box or of the unit.", Phase.Receive, 4, 360);
+    public static readonly Fact<SizeReadFrom> SizeReadFrom = Of.Choice<SizeReadFrom>("size-read-from", "Size read from",
+        "Label: as printed on its box. Unit: by tape, across the unit itself.", Phase.Receive);
     public static readonly Fact<YesNo> FinishAsOrdered = Of.Choice<YesNo>("finish-as-ordered", "Finish as ordered",
         "Whether fabric and color, as printed on the box and as seen in it, are the ordered ones.", Phase.Receive);
     public static readonly Fact<Side> LeadCameAt = Of.Choice<Side>("lead-came-at", "Lead leaves at",
@@ -99,7 +101,7 @@ public static class UnitFacts
         Position, Kind, LeadSide, Power, Socket, EntrySide, EntryFromJamb, EntryBack, EntryBelowHead, Group, EntryAsBuilt, PartWidth,
         Fabric, Colour, Opacity, HeadCover, OrderWidth, OrderHeight, OrderedOn, Acknowledgement,
         ExpectedOn, Arrival, ReorderedOn,
-        BoxLabel, DeliveredWidth, DeliveredHeight, FinishAsOrdered, LeadCameAt, Damage, Serial, Setback, FixedInto, OutOfLevel, MiddleScrew,
+        BoxLabel, DeliveredWidth, DeliveredHeight, SizeReadFrom, FinishAsOrdered, LeadCameAt, Damage, Serial, Setback, FixedInto, OutOfLevel, MiddleScrew,
         FreeCord, CordHeldBy, CordConfirmedBy, Hub, HubName, OpenGap, CloseGap, Photo, Note, Step,
     ];
 }

@@ -60,6 +60,9 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// </summary>
     public string? HeldAgainstUnknown { get; init; }
 
+    /// <summary>Whether its file says that its values were checked on a day that is still to come, so that none counts.</summary>
+    public bool IsHeldLater { get; init; }
+
     /// <summary>
     /// The part as it counts beside one that is there: where that one names a sheet or an edition and this one does not, nobody knows what its values were
     /// checked against, and none counts as checked.
@@ -69,6 +72,11 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
         && AboutSheet.WhichSheet.Where(n => there.About.ContainsKey(n) && !About.ContainsKey(n)).ToList() is { Count: > 0 } unnamed
         ? this with { Values = [.. Values.Select(v => v with { Held = false })], HeldAgainstUnknown = string.Join(" and ", unnamed) } : this;
 
+    /// <summary>The part as it counts on a day: of one that says it was checked later, nobody knows when it was, and none of its values counts as checked.</summary>
+    /// <param name="today">The day on which it is read.</param>
+    public PartSheet On(DateOnly today) => IsHeldAfter(today)
+        ? this with { Values = [.. Values.Select(v => v with { Held = false })], IsHeldLater = true } : this;
+
     /// <summary>The part as it counts in a house, beside the one that is there.</summary>
     /// <param name="house">The house.</param>
     public PartSheet Beside(House house) => Beside(In(house) is { } there ? Of(house, there) : null);
@@ -76,13 +84,15 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     /// <summary>Why none of its values counts as checked though its file says that they were, as a sentence; null where that is not so.</summary>
     public string? WhyNoneCounts => !About.ContainsKey(AboutSheet.HeldBy) || !About.ContainsKey(AboutSheet.HeldOn) ? null
         : HeldAgainstOther is { } other ? $"The values of {Name} count as not checked: they were checked against another one ({other})."
-        : HeldAgainstUnknown is { } unknown ? $"The values of {Name} count as not checked: its file says against no known {unknown}. Check again." : null;
+        : HeldAgainstUnknown is { } unknown ? $"The values of {Name} count as not checked: its file says against no known {unknown}. Check again."
+        : IsHeldLater ? $"The values of {Name} count as not checked: its file says that they were checked on {About[AboutSheet.HeldOn]}, which is still to come. "
+            + $"Look at {AboutSheet.HeldOn} in it." : null;
 
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);
 
     /// <summary>Whether it says that its values were checked later than a day: nobody can have.</summary>
-    public bool IsHeldAfter(DateOnly day) => About.TryGetValue(AboutSheet.HeldOn, out var on)
+    private bool IsHeldAfter(DateOnly day) => About.TryGetValue(AboutSheet.HeldOn, out var on)
         && DateOnly.TryParseExact(on, "yyyy-MM-dd", CultureInfo.InvariantCulture, DateTimeStyles.None, out var held) && held > day;
 
     /// <summary>The part of a house that it is a sheet of: the same sort, the same name; null where there is none.</summary>

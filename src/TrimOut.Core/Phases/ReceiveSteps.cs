@@ -11,9 +11,11 @@ internal static class ReceiveSteps
     [
         new("box-matched", Phase.Receive, ItemKind.Unit, "Box matched",
             "Read the label, the size, the fabric and the color on the box.",
-            [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered])
+            [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.SizeReadFrom, UnitFacts.FinishAsOrdered])
         {
-            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FinishAsOrdered, 2),
+            Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FinishAsOrdered, 2).Add(UnitFacts.SizeReadFrom, 5),
+            OnlyWhere = ImmutableDictionary<Fact, Func<Subject, bool>>.Empty
+                .Add(UnitFacts.SizeReadFrom, subject => subject is Unit unit && ReceivedWidth.IsOfLabelOrUncut(unit)),
         },
         new("looked-over", Phase.Receive, ItemKind.Unit, "Checked for damage",
             "Open the box before you sign for it; write none where there is none. See at which end the lead leaves.",

@@ -35,6 +35,12 @@ public sealed record Step(string Id, Phase Phase, ItemKind Subject, string Label
     /// <summary>Evidence that a later version added to it, each with that version; all else came with the step.</summary>
     public ImmutableDictionary<Fact, int> Later { get; init; } = ImmutableDictionary<Fact, int>.Empty;
 
+    /// <summary>Evidence that not everything that has the step needs, each with what tells whether it does.</summary>
+    public ImmutableDictionary<Fact, Func<Subject, bool>> OnlyWhere { get; init; } = ImmutableDictionary<Fact, Func<Subject, bool>>.Empty;
+
+    /// <summary>Whether a fact of its evidence is needed of a unit, a panel or the house.</summary>
+    public bool Wants(Fact evidence, Subject subject) => !OnlyWhere.TryGetValue(evidence, out var needs) || needs(subject);
+
     /// <summary>The version that a fact of its evidence came with.</summary>
     public int SinceOf(Fact evidence) => Later.GetValueOrDefault(evidence, Since);
 

@@ -64,8 +64,12 @@ public sealed class StepList
     public IEnumerable<Fact> EvidenceOf(Step step, Subject subject)
     {
         var held = Math.Max(step.Since, HeldTo(step.Phase, subject));
-        return held == Version ? step.Evidence : step.Evidence.Where(f => step.SinceOf(f) <= held);
+        return held == Version && step.OnlyWhere.IsEmpty ? step.Evidence : step.Evidence.Where(f => step.SinceOf(f) <= held && step.Wants(f, subject));
     }
+
+    /// <summary>Whether a step asks a fact of its evidence of a unit, a panel or the house.</summary>
+    public bool Asks(Step step, Subject subject, Fact fact) => step.Evidence.Contains(fact) && step.Wants(fact, subject)
+        && step.SinceOf(fact) <= Math.Max(step.Since, HeldTo(step.Phase, subject));
 
     /// <summary>What is missing of the evidence that is no single fact, as far as it is asked; null when nothing is.</summary>
     public Sentence? AlsoMissing(Step step, Subject subject)

@@ -55,30 +55,22 @@ internal static class OrderSheet
     {
         var (unit, kind) = (units[0], units[0].Kind!);
         return Row(kind.OnPaper(), unit.Window.EntryOrBlank(WindowFacts.Mount),
-            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(u => TakenOff(u, units.TrueForAll(IsOff))),
+            OrderFact.OrderedWidthOf(unit) is { } ordered ? kind.EntryOrBlank(ordered) : Blank, unit.BySheet(TakenOff),
             kind.EntryOrBlank(CoveringKindFacts.MotorVolts),
             kind.RaisedForm == RaisedForm.Roll ? Blank : Dash);
     }
 
-    /// <summary>Who makes the unit narrower than its opening, and by how much we reckon; a blank where the kit does not say.</summary>
-    /// <param name="unit">One of the units of a kind and a mount.</param>
-    /// <param name="areOff">Whether it is off the ordered width of each of them.</param>
-    private static Inline TakenOff(Unit unit, bool areOff) =>
-        (unit.OrderedWidth, unit.Window.Mount, unit.Deduction?.Show(unit.House.DisplayUnits)) switch
-        {
-            (OrderedWidth.Opening, _, { } off) => Ours($"the maker: {Figure(off)} over all"),
-            (OrderedWidth.Opening, _, _) => Ours("the maker"),
-            // How much that is, nobody knows while the sheet was not read for it: then it is not off either.
-            (OrderedWidth.Made, _, null) => Ours("ask the sheet"),
-            (OrderedWidth.Made, _, _) when unit.Deduction == Length.Zero => Ours("nobody: nothing comes off"),
-            (OrderedWidth.Made, Mount.Outside, _) => Ours("nobody: it is made as it is ordered"),
-            (OrderedWidth.Made, _, { } off) => areOff ? Ours($"nobody any more: {Figure(off)} are off")
-                : Ours($"we, before it is ordered: {Figure(off)} over all"),
-            _ => Blank,
-        };
-
-    /// <summary>Whether the width that is ordered is the one that the measures give without the deduction: of one that was typed nobody knows.</summary>
-    private static bool IsOff(Unit unit) => unit.Window.Units.Length == 1 && unit.WorkedOutWidth is { } width && unit.Item.Get(UnitFacts.OrderWidth) == width;
+    /// <summary>Who makes the unit narrower than it is ordered, and by how much we reckon; a blank where the kit does not say.</summary>
+    private static Inline TakenOff(Unit unit) => (unit.OrderedWidth, unit.Deduction) switch
+    {
+        // What has to be off already nobody knows while the sheet was not read for it.
+        (OrderedWidth.Made, null) when unit.Window.Mount == Mount.Inside => Ours("ask the sheet"),
+        (OrderedWidth.Made, _) => Ours("nobody: it is made as it is ordered"),
+        (OrderedWidth.Opening, null) => Ours("the maker"),
+        (OrderedWidth.Opening, { } off) when off == Length.Zero => Ours("nobody: nothing comes off"),
+        (OrderedWidth.Opening, { } off) => Ours($"the maker: {Figure(off.Show(unit.House.DisplayUnits))} over all"),
+        _ => Blank,
+    };
 
     private static void Sheets(MarkdownWriter to, PaperData data)
     {

@@ -23,8 +23,8 @@ internal static class ReceivingList
 
     /// <summary>What is written in by pen, in the order in which the walk of the phase asks for it, so that it is typed in line by line.</summary>
     internal static readonly Fact[] WrittenIn =
-        [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered, UnitFacts.Damage, UnitFacts.LeadCameAt,
-            UnitFacts.Serial];
+        [UnitFacts.BoxLabel, UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.SizeReadFrom, UnitFacts.FinishAsOrdered, UnitFacts.Damage,
+            UnitFacts.LeadCameAt, UnitFacts.Serial];
 
     private static void Boxes(MarkdownWriter to, PaperData data)
     {

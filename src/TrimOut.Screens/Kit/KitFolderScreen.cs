@@ -97,6 +97,7 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
     {
         string? Said(string name) => part.About.GetValueOrDefault(name);
         string?[] parts = [part.WhyNoneCounts is null ? null
+                : part.IsHeldLater ? "checked on a day to come: check again"
                 : part.HeldAgainstUnknown is { } unknown ? $"no known {unknown}: check again"
                 : $"{(part.IsHeldAgainstOtherSheet ? "another sheet" : "another edition")}: check again",
             Said(AboutSheet.Sheet),
@@ -136,8 +137,6 @@ internal sealed record KitFolderScreen(string Folder, IReadOnlyList<KeptPart> Ke
             yield return (why, Tone.Caution, 1);
         if (effect is null)
             yield break;
-        if (part.IsHeldAfter(context.Today))
-            yield return ("It says that it was checked on a day that is still to come.", Tone.Caution, 1);
         foreach (var change in there ? TakePart.AboutChanges(context.House, part).Concat(changes) : [])
             yield return ($"{change.Fact.Label}: {(change.Was.Length == 0 ? "blank" : change.Was)} {context.Glyphs.Arrow} {change.Becomes}", Tone.Text, 3);
         if (!there)

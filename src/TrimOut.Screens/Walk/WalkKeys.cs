@@ -148,6 +148,8 @@ internal static class WalkKeys
                     + "What is changed counts."
                 : "That is all the evidence of this step. Space marks it done.");
         var fact = step.Evidence[from];
+        if (!step.Wants(fact, subject))
+            return Evidence(s, context, from + 1);
         if (Progress.Holder(subject, fact) is not { } holder)
             return Transition.Say(s, $"{subject.Name} has no home run to note {fact.Label} for.");
         var entry = FactEntry.For(s, context.House, holder, fact, then: (screen, after) => Evidence((WalkScreen)screen, after, from + 1));

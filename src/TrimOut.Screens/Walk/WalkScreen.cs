@@ -249,7 +249,7 @@ internal sealed record WalkScreen(Phase Phase, string? SubjectId, string? StepId
         if (subject is Unit cued && StepCue.Of(step) is { } cue)
             y = DrawCue(area, y, cued, step, cue, typing);
         var asked = context.Steps.EvidenceOf(step, subject).ToHashSet();
-        foreach (var fact in step.Evidence)
+        foreach (var fact in step.Evidence.Where(f => step.Wants(f, subject)))
         {
             var holder = Progress.Holder(subject, fact);
             var shown = holder is null ? "" : fact.ShowOf(holder, context.House);

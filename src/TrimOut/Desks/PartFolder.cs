@@ -45,13 +45,13 @@ internal static class PartFolder
     /// <summary>What the name of an older text ends with, before its number.</summary>
     public const string Older = "older-";
 
-    /// <summary>Reads a part.</summary>
+    /// <summary>Reads a part as it counts today.</summary>
     public static Result<PartSheet> Read(string file)
     {
         try
         {
             return PartText.Read(PlainFile.ReadAll(file, MostBytes)) is var read && read.Ok
-                ? read
+                ? read.Then<PartSheet>(part => part.On(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
                 : new Refusal($"{Path.GetFileName(file)}: {read.Reason}");
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)

@@ -150,7 +150,6 @@ internal static class KitVerb
         if (held > 0)
             Common.Say($"{NumberText.Counted(held, "value counts", "values count")} as checked, by {part.About.GetValueOrDefault(AboutSheet.HeldBy)} on "
                 + $"{part.About.GetValueOrDefault(AboutSheet.HeldOn)}: the file says so.");
-        SayIfHeldLater(part);
         var effect = TakePart.Effect(CheckReport.Of(house), draft.Value);
         foreach (var (becomes, _, said) in effect.Told)
             Common.Say($"{becomes}: {said}");
@@ -163,14 +162,6 @@ internal static class KitVerb
     {
         if (part.WhyNoneCounts is { } why)
             Common.Say(why);
-    }
-
-    /// <summary>Says so where a part was checked on a day that is still to come.</summary>
-    public static void SayIfHeldLater(PartSheet part)
-    {
-        if (part.IsHeldAfter(DateOnly.FromDateTime(TimeProvider.System.GetLocalNow().DateTime)))
-            Common.Say($"{part.Name} says that it was checked on {part.About[AboutSheet.HeldOn]}, which is still to come: "
-                + $"look at {AboutSheet.HeldOn} in its file.");
     }
 
     /// <summary>The folder of the user's kit.</summary>

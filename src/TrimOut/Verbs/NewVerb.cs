@@ -62,7 +62,6 @@ internal static class NewVerb
             var blanks = SheetValues.Blanks(scribe.House);
             Common.Say($"Began {house.Where}.");
             unread.ForEach(why => Common.Say($"Not in it: {why}"));
-            parts.ForEach(KitVerb.SayIfHeldLater);
             parts.ForEach(KitVerb.SayIfNoneCounts);
             if (NewHouse.LeftOut(shownIn, parts) is { IsEmpty: false } left)
                 Common.Say($"Parts of a blank kit that it does not begin with, because the folder has others of their sort: {string.Join(", ", left)}.");

@@ -64,6 +64,8 @@ public partial class FaultsBesideFaultsTests
         ["box-late: arrival, *"] = "a box that did not come is ordered again, whatever day it was expected",
         ["box-label-off: *, tag"] = "the label is held against the tag",
         ["cable-not-listed: listing, *"] = "a cable without a listing may go nowhere",
+        ["delivered-size-off: order-width, size-read-from"] = "another width than the ordered one is off, whatever it was read from",
+        ["delivered-size-off: delivered-width, size-read-from"] = "another width than the ordered one is off, whatever it was read from",
         ["entry-off-lead-side: *, entry-from-jamb"] = "how far a tail reaches is no fault",
         ["entry-off-lead-side: *, rough-width"] = "how far a tail reaches is no fault",
         ["fire-stop-open: fire-barrier, sealed-by"] = "a leg that goes through no barrier needs no seal",

@@ -28,6 +28,8 @@ public class FiguresTellMessagesApartTests
         ["ChangedSinceOrder: AfterAnswer, Cleared"] = "a sentence and a part of it",
         ["ChangedSinceOrder: CallToday, SendAnew"] = "two mends",
         ["ConductorsNotApart: Leak, Touch"] = "parts of a sentence whose figures say which",
+        ["DeliveredSizeOff: RaiseIt, RaiseWhatHangs"] = "two mends",
+        ["SheetValueUnusual: ManyOff, Named"] = "a sentence and a part of it",
         ["EntryUnderEndBracket: MoveEntry, MoveEntryBefore"] = "two mends",
         ["FireStopOpen: AskWhoSawIt, HaveItSealed, OpenAndSeal, SeeIt, WhichIsRight"] = "five mends",
         ["CableNotListed: AnotherCable, MeasureJacket"] = "two mends",
@@ -121,7 +123,7 @@ public class FiguresTellMessagesApartTests
         ScheduleOffSun: glare late
         ScrewUnderCentreSupport: centre-support end-bracket
         SerialTwice: taken-off
-        SheetContradictsItself: power
+        SheetContradictsItself: name ordered power
         StepOffUnits: inches millimetres
         StepPassedOver: again marked-before
         TailUnderHalfWidth: far-end

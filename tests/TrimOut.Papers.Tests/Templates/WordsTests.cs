@@ -90,8 +90,8 @@ public class WordsTests
             "A ? behind a figure or a sentence: it rests on a maker's sheet, and nobody checked it against that sheet yet.",
             "? rests on a maker's sheet and was not checked against it"]);
         // What a maker is told of a kit that says less or otherwise than those of the houses above, and of what became of an order.
-        asked.UnionWith(["the maker", "the maker: {0} over all", "nobody any more: {0} are off", "nobody: nothing comes off",
-            "nobody: it is made as it is ordered", "we, before it is ordered: {0} over all", "* To be cleared up before it is made:",
+        asked.UnionWith(["the maker", "the maker: {0} over all", "nobody: nothing comes off",
+            "nobody: it is made as it is ordered", "* To be cleared up before it is made:",
             "Rests on values that nobody checked.", "Hold them against the makers' sheets first; other values may be a stop.", "Values",
             "all with this part", "nobody: {0} of {1} not checked", "{0}; {1} of {2} not checked",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",

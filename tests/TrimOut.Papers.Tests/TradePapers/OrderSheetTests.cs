@@ -33,15 +33,10 @@ public class OrderSheetTests
         var job = new TestJob().Window("W01").Say("W01", WindowFacts.Mount, "inside").SayOf("Roller", CoveringKindFacts.OrderedInside, "made")
             .SayOf("Roller", CoveringKindFacts.DeductionInside, "");
         Assert.Equal("ask the sheet", Said(job));
-        // Nobody measured yet: nothing can be off.
-        Assert.Equal("we, before it is ordered: 1/4\" over all", Said(job.SayOf("Roller", CoveringKindFacts.DeductionInside, "1/4")));
-        Sides(job);
-        job.Say("W01", UnitFacts.OrderWidth, job.Unit("W01").WorkedOutWidth!.Value.Show(job.House.DisplayUnits));
-        Assert.Equal("nobody any more: 1/4\" are off", Said(job));
-        // A width that was typed by hand: the stop at the head says that it still has to come off.
-        Assert.Equal("we, before it is ordered: 1/4\" over all", Said(job.Say("W01", UnitFacts.OrderWidth, "45")));
+        // Whether it is off already is for us, and a stop says so where it is not; the maker makes what is written.
+        Assert.Equal("nobody: it is made as it is ordered", Said(job.SayOf("Roller", CoveringKindFacts.DeductionInside, "1/4")));
         Assert.Equal("nobody: it is made as it is ordered", Said(job.SayOf("Roller", CoveringKindFacts.OrderedOutside, "made")
-            .SayOf("Roller", CoveringKindFacts.DeductionOutside, "1/4").Say("W01", WindowFacts.Mount, "outside")));
+            .Say("W01", WindowFacts.Mount, "outside")));
     }
 
     [Fact]
@@ -284,7 +279,9 @@ public class OrderSheetTests
             .Single(t => t[0] == "Roller" && t[1] == "inside");
         Assert.Equal(["Roller", "inside", "opening", "the maker: 1/2\" over all", "12 V", "______"], Terms());
         job.SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
-        Assert.Equal("we, before it is ordered: 1/2\" over all", Terms()[3]);
+        Assert.Equal("nobody: it is made as it is ordered", Terms()[3]);
+        job.SayOf("Roller", CoveringKindFacts.OrderedInside, "opening").SayOf("Roller", CoveringKindFacts.DeductionInside, "0");
+        Assert.Equal("nobody: nothing comes off", Terms()[3]);
     }
 
     [Fact]

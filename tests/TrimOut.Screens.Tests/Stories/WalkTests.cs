@@ -49,6 +49,26 @@ public class WalkTests
             ? (walk.Subject(user.Shell.Context)!.Name, walk.Step(user.Shell.Context)!.Id) : default;
     }
 
+    // Ordered by the opening, 36 in; the maker takes 5/16 in off: the right unit is 35 11/16 in wide, and its label reads 36 in.
+    [Theory]
+    [InlineData("36", true)]
+    [InlineData("35 11/16", false)]
+    public void WhatTheSizeWasReadFromIsAskedOnlyWhereItMatters(string read, bool asked)
+    {
+        var job = new TestJob().SayOf("Roller", CoveringKindFacts.OrderedInside, "opening").SayOf("Roller", CoveringKindFacts.DeductionInside, "5/16")
+            .Window("W01").Say("W01", WindowFacts.Mount, "inside").Say("W01", UnitFacts.OrderWidth, "36").Say("W01", UnitFacts.OrderHeight, "60");
+        using var user = new TerminalUser(new TestDesk(new FakeTimeProvider()), job.Scribe);
+        user.Press("2");
+        while (((Walk.WalkScreen)user.Shell.Screen).Phase != Phase.Receive)
+            user.Press("]");
+        user.DoesNotSee("Size read from").Press("space").Type("W01").Type(read).Type("60");
+        if (asked)
+            user.Sees("Size read from: Label: as printed").Type("unit").Type("yes").Sees("the unit itself is 36\" wide");
+        else
+            user.DoesNotSee("Size read from").Sees("Finish as ordered");
+        Assert.Equal(asked ? SizeReadFrom.Unit : null, user.House.Units[0].Item.Get(UnitFacts.SizeReadFrom));
+    }
+
     [Fact]
     public void UpAndDownBesideWhatIsTypedForTheFilterChooseWhoWalks()
     {

@@ -265,14 +265,19 @@ public sealed class KitVerbTests : IDisposable
     }
 
     [Fact]
-    public void WhatCountsAsCheckedIsSaidAndADayThatIsStillToCome()
+    public void WhatCountsAsCheckedIsSaidAndADayThatIsStillToComeCountsForNothing()
     {
         var (house, file) = (Path.Combine(_folder, "later.trimout"), Path.Combine(_folder, "hub" + PartFolder.Ending));
         _run.Run("new", house);
         File.WriteAllText(file, "trimout-part: 1\nkind: hub-type\nname: Attic hub\nheld-by: Ash\nheld-on: 2999-01-01\ndevices: 7\n");
         var ended = _run.Run("kit-in", house, file, "--try");
-        Assert.Contains("1 value counts as checked, by Ash on 2999-01-01: the file says so.", ended.Error, StringComparison.Ordinal);
-        Assert.Contains("Attic hub says that it was checked on 2999-01-01, which is still to come", ended.Error, StringComparison.Ordinal);
+        Assert.DoesNotContain("counts as checked", ended.Error, StringComparison.Ordinal);
+        Assert.Contains("The values of Attic hub count as not checked: its file says that they were checked on 2999-01-01, which is still to come.",
+            ended.Error, StringComparison.Ordinal);
+        File.WriteAllText(file, File.ReadAllText(file).Replace("2999", "2026", StringComparison.Ordinal));
+        Assert.Contains("1 value counts as checked, by Ash on 2026-01-01: the file says so.", _run.Run("kit-in", house, file, "--try").Error,
+            StringComparison.Ordinal);
+        File.WriteAllText(file, File.ReadAllText(file).Replace("2026", "2999", StringComparison.Ordinal));
         Assert.Contains("which is still to come", _run.Run("new", Path.Combine(_folder, "from"), "--kit", _folder).Error, StringComparison.Ordinal);
     }
 

@@ -70,6 +70,7 @@ internal static class Answers
         "box-label" => unit.Tag,
         "delivered-width" => unit.Show(UnitFacts.OrderWidth),
         "delivered-height" => unit.Show(UnitFacts.OrderHeight),
+        "size-read-from" => "label",
         "finish-as-ordered" => "yes",
         "lead-came-at" => unit.LeadSide == Side.Right ? "right" : "left",
         "damage" => "none",

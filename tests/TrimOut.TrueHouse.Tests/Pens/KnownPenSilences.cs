@@ -26,7 +26,6 @@ public static class KnownPenSilences
         ["covering-kind/deduction-inside"] = SecondReader,
         ["covering-kind/end-allowance"] = SecondReader,
         ["covering-kind/middle-screw"] = SecondReader,
-        ["covering-kind/ordered-inside"] = SecondReader,
         ["covering-kind/pair-hold"] = SecondReader,
         ["covering-kind/preset-hold"] = SecondReader,
         ["covering-kind/round-to"] = SecondReader,

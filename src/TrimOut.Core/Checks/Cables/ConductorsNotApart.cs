@@ -45,5 +45,5 @@ public sealed class ConductorsNotApart : RunCheck
 
     /// <summary>What is missing, unless its phase was complete before this reading was asked for.</summary>
     private static Outcome.NotChecked? Asks(HomeRun run, string step, Fact fact) =>
-        StepList.Shipped.EvidenceOf(StepList.Find(step)!, run.Unit).Contains(fact) ? NotChecked.Of(run, fact) : null;
+        StepList.Shipped.Asks(StepList.Find(step)!, run.Unit, fact) ? NotChecked.Of(run, fact) : null;
 }

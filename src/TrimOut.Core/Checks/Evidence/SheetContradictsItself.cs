@@ -18,12 +18,16 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     private static readonly Message NotMore = new("{0}: {1}. {2}: {3}. The first can't be more than the second.");
     private static readonly Message GivesMoreThanItTakes =
         new("At {0} from the mains it takes {1} at the most, and its outputs give {2} together.", "power");
+    private static readonly Message AsOrderedAndNarrower = new("{0}: {1}. {2}: {3}. What is made as wide as it is ordered is no narrower than that.", "ordered");
     private static readonly Message ReadAgain = new("Read both lines of the sheet again, and put right the one that is typed wrong.");
+
+    private static readonly Message NamedOtherwise = new("{0} is {1} by its name, and {2} by its conductor.", "name");
+    private static readonly Message ReadName = new("Read the print on the jacket, and put right the conductor or the name.");
 
     private static readonly Message VoltsTaken =
         new("Taken as {0}, for none is written: type the input voltage by its plate. Then read both lines of the sheet again.");
 
-    /// <summary>What can't be more than what, on one sheet.</summary>
+    /// <summary>What can't be so together, on one sheet.</summary>
     private static readonly ImmutableArray<Rule> Rules =
     [
         NoMore(CoveringKindFacts.LeastVolts, CoveringKindFacts.MotorVolts),
@@ -32,13 +36,15 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
         NoMore(CoveringKindFacts.GapBetween, CoveringKindFacts.GapMost),
         NoMore(CoveringKindFacts.CentreFrom, CoveringKindFacts.Widest),
         NoMore(PanelTypeFacts.OutputCurrent, PanelTypeFacts.TotalCurrent),
+        new(CoveringKindFacts.OrderedOutside, CoveringKindFacts.DeductionOutside,
+            (ordered, off) => ordered is OrderedWidth.Made && (Length)off > Length.Zero, AsOrderedAndNarrower),
     ];
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet contradict each other", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice,
             "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; "
-                + "center support from <= widest; per output <= all outputs together; "
+                + "center support from <= widest; per output <= all outputs together; ordered as made outside, no deduction; gauge in a cable's name = conductor; "
                 + "supply x current of all outputs <= input current x input voltage, 240 V where that is not written"));
 
     /// <inheritdoc/>
@@ -47,25 +53,24 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
         var missing = new List<Outcome.NotChecked>();
         var compared = false;
         var faults = new List<Outcome.Found>();
-        foreach (var (less, more, isMore) in Rules.Where(r => r.Less.Subject == subject.Item.Kind))
+        foreach (var rule in Rules.Where(r => r.First.Subject == subject.Item.Kind))
         {
-            var (first, second) = (subject.Item.Latest(less)?.Value, subject.Item.Latest(more)?.Value);
+            var (first, second) = (subject.Item.Latest(rule.First)?.Value, subject.Item.Latest(rule.Second)?.Value);
             // What a kind does not have is no more than anything.
             if (first is Length none && none == CoveringKindFacts.None)
                 continue;
             if (first is not null && second is not null)
             {
                 compared = true;
-                if (isMore(first, second))
-                    faults.Add(Found(subject, (less, first), (more, second)));
+                if (rule.AreWrong(first, second))
+                    faults.Add(Found(subject, rule, first, second));
             }
             else if (first is not null || second is not null)
             {
-                missing.Add(Checks.NotChecked.Of(subject, first is null ? less : more));
+                missing.Add(Checks.NotChecked.Of(subject, first is null ? rule.First : rule.Second));
             }
         }
-        if (GivesMore(subject) is { } gives)
-            faults.Add(gives);
+        faults.AddRange(new[] { GivesMore(subject), IsNamedOtherwise(subject) }.OfType<Outcome.Found>());
         return Outcome.All(faults) ?? Checks.NotChecked.All(missing) ?? (compared ? (Outcome)new Outcome.Fine() : new Outcome.DoesNotApply());
     }
 
@@ -90,17 +95,28 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
         };
     }
 
-    private static Rule NoMore<T>(Fact<T> less, Fact<T> more)
-        where T : IComparable<T> => new(less, more, (a, b) => ((T)a).CompareTo((T)b) > 0);
+    /// <summary>A cable with another gauge than its name gives: the name is what the crew reads on the box.</summary>
+    private static Outcome.Found? IsNamedOtherwise(AnyItem sheet) =>
+        sheet.Item.Kind == ItemKind.CableType && sheet.Item.Get(CableTypeFacts.Name) is { } name && GaugeInName.Of(name) is { } named
+        && sheet.Item.Get(CableTypeFacts.Conductor) is { } conductor && conductor != named
+            ? new Outcome.Found(NamedOtherwise.With(Arg.Typed(name), Arg.Value(CableTypeFacts.Conductor, named), Arg.Value(CableTypeFacts.Conductor, conductor)),
+                ReadName, FieldRef.To(sheet.Item, CableTypeFacts.Conductor))
+            {
+                RestsOn = ByValues(sheet, CableTypeFacts.Conductor),
+            }
+            : null;
 
-    private static Outcome.Found Found(AnyItem sheet, (Fact Fact, object Value) less, (Fact Fact, object Value) more) => new(
-        NotMore.With(Arg.Label(less.Fact, small: false), Arg.Value(less.Fact, less.Value), Arg.Label(more.Fact, small: false),
-            Arg.Value(more.Fact, more.Value)), ReadAgain, FieldRef.To(sheet.Item, less.Fact))
+    private static Rule NoMore<T>(Fact<T> less, Fact<T> more)
+        where T : IComparable<T> => new(less, more, (a, b) => ((T)a).CompareTo((T)b) > 0, NotMore);
+
+    private static Outcome.Found Found(AnyItem sheet, Rule rule, object first, object second) => new(
+        rule.Says.With(Arg.Label(rule.First, small: false), Arg.Value(rule.First, first), Arg.Label(rule.Second, small: false),
+            Arg.Value(rule.Second, second)), ReadAgain, FieldRef.To(sheet.Item, rule.First))
     {
-        RestsOn = ByValues(sheet, less.Fact, more.Fact),
+        RestsOn = ByValues(sheet, rule.First, rule.Second),
     };
 
     private static ImmutableArray<FieldRef> ByValues(AnyItem sheet, params IEnumerable<Fact> facts) => [.. facts.Select(f => FieldRef.To(sheet.Item, f))];
 
-    private sealed record Rule(Fact Less, Fact More, Func<object, object, bool> IsMore);
+    private sealed record Rule(Fact First, Fact Second, Func<object, object, bool> AreWrong, Message Says);
 }

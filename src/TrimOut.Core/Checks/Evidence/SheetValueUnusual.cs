@@ -15,6 +15,7 @@ namespace TrimOut.Core.Checks.Evidence;
 public sealed class SheetValueUnusual() : Check<AnyItem>(Subjects.Parts)
 {
     private static readonly Message OneOff = new("{0}: {1}. Usual is {2} to {3}.");
+    private static readonly Message Named = new("{0} {1}");
     private static readonly Message ManyOff = new("{0} values are far from usual: {1}.");
     private static readonly Message ReadAgain = new("Read the sheet again: the decimal point, the unit and the line. Waive it where the sheet really says so.");
 
@@ -36,7 +37,7 @@ public sealed class SheetValueUnusual() : Check<AnyItem>(Subjects.Parts)
                 ? OneOff.With(Arg.Label(first.Fact, small: false), Arg.Value(first.Fact, value!), Arg.Value(first.Fact, first.Least),
                     Arg.Value(first.Fact, first.Most))
                 : ManyOff.With(off.Length, Arg.Of(off.SelectMany(o => new[] { Arg.Label(o.Usual.Fact), Arg.Value(o.Usual.Fact, o.Value!) }),
-                    Arg.All(off.Select(o => Arg.Label(o.Usual.Fact))))),
+                    Arg.All(off.Select(o => (Arg)Named.With(Arg.Label(o.Usual.Fact), Arg.Value(o.Usual.Fact, o.Value!)))))),
             ReadAgain, FieldRef.To(subject.Item, first.Fact));
     }
 }

@@ -23,7 +23,7 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
     private const string OfAnother = "box-label-off";
 
     private static readonly ImmutableArray<Fact> Said =
-        [UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.FinishAsOrdered, UnitFacts.LeadCameAt, UnitFacts.Damage];
+        [UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight, UnitFacts.SizeReadFrom, UnitFacts.FinishAsOrdered, UnitFacts.LeadCameAt, UnitFacts.Damage];
 
     private static readonly ImmutableArray<string> CameWrong = ["delivered-size-off", "delivered-finish-off", "delivered-lead-off", "delivered-damaged"];
 

@@ -53,6 +53,38 @@ public class SheetContradictsItselfTests
         Assert.Equal(fine, job.Of(Check, "Invented supply") is Outcome.Fine);
     }
 
+    /// <summary>By how an outside mount is ordered: what may come off it.</summary>
+    [Theory]
+    [InlineData("made", "0", true)]
+    [InlineData("made", "1/64", false)]
+    [InlineData("opening", "1/4", true)]
+    public void WhatIsMadeAsItIsOrderedIsNoNarrower(string ordered, string off, bool fine)
+    {
+        var job = new TestJob().SayOf("Roller", CoveringKindFacts.OrderedOutside, ordered).SayOf("Roller", CoveringKindFacts.DeductionOutside, off);
+        Assert.Equal(fine, job.Of(Check, "Roller") is Outcome.Fine);
+        if (!fine)
+        {
+            Assert.Equal("Ordered width, outside: made. Deduction, outside: 1/64\". What is made as wide as it is ordered is no narrower than that.",
+                job.FaultOf(Check, "Roller").Message);
+        }
+    }
+
+    /// <summary>16/2 is two conductors of 16 AWG: common practice, no published source.</summary>
+    [Theory]
+    [InlineData("16/2", "16 AWG", true)]
+    [InlineData("16/2", "18 AWG", false)]
+    [InlineData("Box of 18/4 stranded", "18 AWG", true)]
+    [InlineData("Box of 18/4 stranded", "14 AWG", false)]
+    [InlineData("16/2", "1.5 mm2", false)]
+    [InlineData("18/2 + 22/2", "22 AWG", true)]
+    [InlineData("Bought 3/2026", "16 AWG", true)]
+    [InlineData("Bell wire", "20 AWG", true)]
+    public void ACableHasTheGaugeOfItsName(string name, string conductor, bool fine)
+    {
+        var job = new TestJob().SayOf("16/2", CableTypeFacts.Conductor, conductor).SayOf("16/2", CableTypeFacts.Name, name);
+        Assert.Equal(fine, !Check.Run(job.House).Any(r => r.Subject.Kind == ItemKind.CableType && r.Outcome is Outcome.Found));
+    }
+
     [Fact]
     public void BothLinesAreNamed() => Assert.Equal("Running current: 0.8 A. Starting current: 0.4 A. The first can't be more than the second.",
         new TestJob().SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.4").FaultOf(Check, "Roller").Message);

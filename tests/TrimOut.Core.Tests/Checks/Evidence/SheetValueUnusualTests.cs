@@ -60,7 +60,7 @@ public class SheetValueUnusualTests
     {
         var found = new TestJob().SayOf("Roller", CoveringKindFacts.PairHold, "70").SayOf("Roller", CoveringKindFacts.Setback, "15")
             .FaultOf(Check, "Roller");
-        Assert.Equal("2 values are far from usual: bracket setback, hold to pair.", found.Message);
+        Assert.Equal("2 values are far from usual: bracket setback 15\", hold to pair 70 s.", found.Message);
     }
 
     [Theory]

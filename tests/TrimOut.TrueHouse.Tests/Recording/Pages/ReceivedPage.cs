@@ -4,7 +4,7 @@ using TrimOut.TrueHouse.Tests.Truth;
 
 namespace TrimOut.TrueHouse.Tests.Recording.Pages;
 
-/// <summary>Boxes: the label, the size that was really made, damage, serial.</summary>
+/// <summary>Boxes: the label, the size that was really made, by tape on the unit, damage, serial.</summary>
 internal static class ReceivedPage
 {
     public static void Write(Installer installer)
@@ -26,7 +26,9 @@ internal static class ReceivedPage
         var item = book.Unit(unit.Key).Item;
         if (item.Get(UnitFacts.OrderWidth) is { } width && item.Get(UnitFacts.OrderHeight) is { } height)
         {
-            book.Put(unit.Key, (UnitFacts.DeliveredWidth, tape.Exactly((double)width.Millimetres + unit.CameWider)),
+            var takenOff = unit.Kind.MadeWidth || book.Unit(unit.Key).Window.Mount != Mount.Inside ? 0 : unit.Kind.Deduction;
+            book.Put(unit.Key, (UnitFacts.DeliveredWidth, tape.Exactly((double)width.Millimetres - takenOff + unit.CameWider)),
+                (UnitFacts.SizeReadFrom, "unit"),
                 (UnitFacts.DeliveredHeight, tape.Exactly((double)height.Millimetres + unit.CameLonger)));
         }
     }
