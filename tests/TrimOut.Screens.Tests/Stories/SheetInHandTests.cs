@@ -251,7 +251,7 @@ public class SheetInHandTests
         _desk.Kept.Add(PartText.Read("trimout-part: 1\nkind: hub-type\nname: Attic hub\nheld-by: Ash\nheld-on: 2999-01-01\ndevices: 7\n")
             .Value.On(new DateOnly(2026, 3, 2)));
         using var user = new TerminalUser(_desk, _job.Scribe, width: 110);
-        user.Press("9", "O").Sees("which is still to come").Sees("0 of 1 value checked");
+        user.Press("9", "O").Sees("checked on 2999-01-01, which is").Sees("0 of 1 value checked");
     }
 
     [Fact]

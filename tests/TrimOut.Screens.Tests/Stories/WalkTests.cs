@@ -63,7 +63,7 @@ public class WalkTests
             user.Press("]");
         user.DoesNotSee("Size read from").Press("space").Type("W01").Type(read).Type("60");
         if (asked)
-            user.Sees("Size read from: Label: as printed").Type("unit").Type("yes").Sees("the unit itself is 36\" wide");
+            user.Sees("Label: as printed on its box.").Type("unit").Type("yes").Sees("the unit itself is 36\" wide");
         else
             user.DoesNotSee("Size read from").Sees("Finish as ordered");
         Assert.Equal(asked ? SizeReadFrom.Unit : null, user.House.Units[0].Item.Get(UnitFacts.SizeReadFrom));
