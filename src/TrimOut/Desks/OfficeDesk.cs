@@ -1,5 +1,6 @@
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.Desks.Secrets;
 using TrimOut.Office;
 using TrimOut.Screens.Shell;
 
@@ -7,7 +8,8 @@ namespace TrimOut.Desks;
 
 /// <summary>The office for the screens: what is known without asking, and exchanging.</summary>
 /// <param name="credentials">What this machine is known by there; null where it is enrolled at none. It may say why they can't be used.</param>
-internal sealed class OfficeDesk(Func<Credentials?> credentials)
+/// <param name="secrets">The store that has the secret where the credentials say so; null for the one of this machine.</param>
+internal sealed class OfficeDesk(Func<Credentials?> credentials, ISecretStore? secrets = null)
 {
     private volatile Known? _known;
     private bool _asked;
@@ -26,7 +28,7 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
         if (_known is { } known && ReferenceEquals(known.Log, log))
             return known.Standing;
         var status = ExchangeStatus.Of(OfficePlace.MarkOf(_office, log), log);
-        var standing = new OfficeStanding(status.InWords, status.NotYetThere) { PutOff = status.PutOff };
+        var standing = new OfficeStanding(status.InWords, [.. status.NotYetThere.Reverse()]) { PutOff = status.PutOff };
         _known = new Known(log, standing);
         return standing;
     }
@@ -37,6 +39,9 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
         try
         {
             var office = credentials() ?? throw new OfficeException(OfficeFault.NoCredentials, "This laptop is not enrolled at an office.");
+            if (office is { Password: null, PasswordIn: not null })
+                says("asking the system for the secret");
+            office = SystemSecrets.WithSecret(office, secrets ?? SystemSecrets.Here, stop);
             says("connecting");
             var done = Task.Run(async () =>
             {
