@@ -11,10 +11,21 @@ namespace TrimOut.Desks;
 /// <param name="secrets">The store that has the secret where the credentials say so; null for the one of this machine.</param>
 internal sealed class OfficeDesk(Func<Credentials?> credentials, ISecretStore? secrets = null)
 {
-    private volatile Known? _known;
+    private volatile Stood? _stood;
     private bool _asked;
     private Credentials? _office;
     private string? _unusable;
+
+    /// <summary>What this machine is known by at the office; null where it is enrolled at none, or what it has can't be used.</summary>
+    public Credentials? Known
+    {
+        get
+        {
+            if (!_asked)
+                Ask();
+            return _office;
+        }
+    }
 
     /// <summary>Where a house stands, as far as this machine knows. Asked with every key: what was worked out is kept until something changes.</summary>
     public OfficeStanding? Of(HouseLog log)
@@ -25,11 +36,11 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials, ISecretStore? s
             return new OfficeStanding(_unusable, []);
         if (_office is null)
             return null;
-        if (_known is { } known && ReferenceEquals(known.Log, log))
-            return known.Standing;
+        if (_stood is { } last && ReferenceEquals(last.Log, log))
+            return last.Standing;
         var status = ExchangeStatus.Of(OfficePlace.MarkOf(_office, log), log);
         var standing = new OfficeStanding(status.InWords, [.. status.NotYetThere.Reverse()]) { PutOff = status.PutOff };
-        _known = new Known(log, standing);
+        _stood = new Stood(log, standing);
         return standing;
     }
 
@@ -51,7 +62,7 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials, ISecretStore? s
                         .ConfigureAwait(false);
             }, stop).GetAwaiter().GetResult();
             OfficePlace.Keep(office, log, done.Mark);
-            _known = null;
+            _stood = null;
             return new OfficeExchange(done.Merge, done.Sent) { NotSent = done.NotSent };
         }
         catch (OfficeException failed)
@@ -73,5 +84,5 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials, ISecretStore? s
         }
     }
 
-    private sealed record Known(HouseLog Log, OfficeStanding Standing);
+    private sealed record Stood(HouseLog Log, OfficeStanding Standing);
 }

@@ -57,11 +57,17 @@ internal static class OfficePlace
     public static bool IsEnrolled => File.Exists(FileOf(null));
 
     /// <summary>How far a house was exchanged with an office; null where it never was, or nobody remembers.</summary>
-    public static ExchangeMark? MarkOf(Credentials office, HouseLog log)
+    public static ExchangeMark? MarkOf(Credentials office, HouseLog log) => log.Changes.IsEmpty ? null : MarkOf(office, log.Changes[0].Id);
+
+    /// <summary>When it was last remembered how far a house was exchanged; some day long ago where it never was.</summary>
+    public static DateTime MarkedAt(Credentials office, ChangeId begun) => File.GetLastWriteTimeUtc(FileOf(office, begun));
+
+    /// <summary>The same of a house by the change that began it.</summary>
+    public static ExchangeMark? MarkOf(Credentials office, ChangeId begun)
     {
         try
         {
-            return log.Changes.IsEmpty ? null : ExchangeMark.Read(PlainFile.ReadAll(FileOf(office, log), LargestMark));
+            return ExchangeMark.Read(PlainFile.ReadAll(FileOf(office, begun), LargestMark));
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -76,7 +82,7 @@ internal static class OfficePlace
         {
             UserFolder.Make(UserFolder.Path);
             UserFolder.Make(Folder);
-            OwnFile.Write(FileOf(office, log), mark.Write());
+            OwnFile.Write(FileOf(office, log.Changes[0].Id), mark.Write());
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -95,8 +101,8 @@ internal static class OfficePlace
 
     private static string Folder => Path.Combine(UserFolder.Path, "office");
 
-    private static string FileOf(Credentials office, HouseLog log) => Path.Combine(Folder, string.Create(CultureInfo.InvariantCulture,
-        $"{Named(office.Host)}-{office.Port}-{Named(office.Database)}-{log.Changes[0].Id.Device}-{log.Changes[0].Id.Sequence}.json"));
+    private static string FileOf(Credentials office, ChangeId begun) => Path.Combine(Folder, string.Create(CultureInfo.InvariantCulture,
+        $"{Named(office.Host)}-{office.Port}-{Named(office.Database)}-{begun.Device}-{begun.Sequence}.json"));
 
     private static string Named(string text) => new([.. text.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' ? c : '-')]);
 }
