@@ -9,7 +9,8 @@ namespace TrimOut.Tests;
 public sealed class RunTrimOut : IDisposable
 {
     /// <summary>Another build of the program, which all tests that run it are to run; null for the one beside the tests.</summary>
-    internal static readonly string? Elsewhere = System.Environment.GetEnvironmentVariable("TRIMOUT_PROGRAM") is { Length: > 0 } path ? Path.GetFullPath(path) : null;
+    internal static readonly string? Elsewhere = System.Environment.GetEnvironmentVariable("TRIMOUT_PROGRAM") is { Length: > 0 } path
+        ? Path.GetFullPath(path) : null;
 
     internal static readonly string Program = Elsewhere ?? Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "trimout.exe" : "trimout");
 

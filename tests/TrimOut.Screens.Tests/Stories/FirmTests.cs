@@ -89,8 +89,8 @@ public class FirmTests
         // On March 16th the visit of February is long late: it waits behind what can still be met.
         var board = new Board { Rows = [Row("Ash", "2026-03-20"), Row("Birch", "2026-02-02"), Row("Cedar", "2026-03-17"), Row("Elm", "2026-04-20")] };
         using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
-        string Listed() => string.Join(' ', user.Shell.Draw(80, 24).ToText().Split('\n').Skip(3).TakeWhile(l => l.Length > 1).Select(l => l.Trim().Split(' ')[0])
-            .Where(w => w is "Ash" or "Birch" or "Cedar" or "Elm"));
+        string Listed() => string.Join(' ', user.Shell.Draw(80, 24).ToText().Split('\n').Skip(3).TakeWhile(l => l.Length > 1)
+            .Select(l => l.Trim().Split(' ')[0]).Where(w => w is "Ash" or "Birch" or "Cedar" or "Elm"));
         user.Press("J").DoesNotSee("pressing first");
         Assert.Equal("Ash Birch Cedar Elm", Listed());
         user.Press("right", "right", "right", "right").Sees("4 of 4 houses; the most pressing first").Sees("Cedar: 2026-03-17");

@@ -2,7 +2,7 @@ using TrimOut.Office;
 
 namespace TrimOut.Desks.Secrets;
 
-/// <summary>Moves the secret of a credentials file into a store of secrets and back. It is never out of the one before it was read back from the other.</summary>
+/// <summary>Moves the secret of a credentials file into a store and back. It is never out of the one before it was read back from the other.</summary>
 /// <param name="file">The credentials file.</param>
 /// <param name="store">The store.</param>
 internal sealed class KeptSecret(string file, ISecretStore store)
@@ -33,7 +33,8 @@ internal sealed class KeptSecret(string file, ISecretStore store)
             throw new OfficeException(failed.Fault, $"{Sentence(failed.Message)} {file} holds the secret as before.", failed);
         }
         Replace(office with { Password = null, PasswordIn = Credentials.SystemStore });
-        return Sentence($"{store.Name} has the secret of {of} now{(before is null || before == secret ? "" : ", in place of another one")}; {file} holds it no more.");
+        return Sentence($"{store.Name} has the secret of {of} now{(before is null || before == secret ? "" : ", in place of another one")}; "
+            + $"{file} holds it no more.");
     }
 
     /// <summary>Puts the secret into the file again, and then has the store forget it.</summary>
@@ -72,7 +73,8 @@ internal sealed class KeptSecret(string file, ISecretStore store)
     {
         store.Forget(of, stop);
         if (store.Lookup(of, stop) is not null)
-            throw new OfficeException(OfficeFault.NoCredentials, $"{store.Name} still hands out the secret of {of}. Its keyring may be locked: unlock it, and try again.");
+            throw new OfficeException(OfficeFault.NoCredentials, $"{store.Name} still hands out the secret of {of}. "
+                + "Its keyring may be locked: unlock it, and try again.");
     }
 
     /// <summary>Writes the file in place of the one before, through a link where it is one: the secret must not stay behind it.</summary>

@@ -39,5 +39,5 @@ internal sealed class Keychain(StoreProgram program) : ISecretStore
     /// <summary>One word of a command. What is not plain ASCII would be handed out as hexadecimal digits, and a line end begins another command.</summary>
     private static string Quoted(string word) => word.All(c => c is >= ' ' and <= '~')
         ? $"\"{word.Replace("\\", "\\\\", StringComparison.Ordinal).Replace("\"", "\\\"", StringComparison.Ordinal)}\""
-        : throw new OfficeException(OfficeFault.NoCredentials, "The keychain takes only letters, digits and signs of ASCII from TrimOut, and there are others.");
+        : throw new OfficeException(OfficeFault.NoCredentials, "The keychain takes only letters, digits and signs of ASCII of TrimOut; there are others.");
 }

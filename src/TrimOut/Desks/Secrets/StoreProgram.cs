@@ -39,8 +39,8 @@ internal sealed class StoreProgram(string name, TimeSpan limit, string? folders 
         {
             process.Kill(entireProcessTree: true);
             stop.ThrowIfCancellationRequested();
-            throw Failed(string.Create(CultureInfo.InvariantCulture, $"did not answer within {limit.TotalSeconds:0.#} seconds and was stopped. Its keyring may be "
-                + $"locked and ask for its password in a window: unlock it, and try again"));
+            throw Failed(string.Create(CultureInfo.InvariantCulture, $"did not answer within {limit.TotalSeconds:0.#} seconds and was stopped. Its keyring may "
+                + $"be locked and ask for its password in a window: unlock it, and try again"));
         }
     }
 

@@ -19,6 +19,6 @@ internal static class SystemSecrets
     public static Credentials WithSecret(Credentials office, ISecretStore store, CancellationToken stop) =>
         office is not { Password: null, PasswordIn: Credentials.SystemStore } ? office
         : store.Lookup(SecretName.Of(office), stop) is { } secret ? office with { Password = secret }
-        : throw new OfficeException(OfficeFault.NoCredentials, $"The credentials file says that {store.Name} has the secret of {SecretName.Of(office)}, and it has "
-            + "none. Ask the office for a new credentials file: trimout office enroll");
+        : throw new OfficeException(OfficeFault.NoCredentials, $"The credentials file says that {store.Name} has the secret of {SecretName.Of(office)}, "
+            + "and it has none. Ask the office for a new credentials file: trimout office enroll");
 }

@@ -11,8 +11,8 @@ internal static class KeepSecretVerb
     {
         var back = new Option<bool>("--back") { Description = "Put the secret into the file again, and have the store forget it." };
         var forget = new Option<bool>("--forget") { Description = "Have the store forget the secret, and leave the file as it is." };
-        var verb = new Command("keep-secret", "Move the secret of a credentials file into the system's own store of secrets: the keyring (Linux, by secret-tool), "
-            + "the keychain (macOS) or the Credential Manager (Windows). It is taken out of the file once the store has handed it out again.")
+        var verb = new Command("keep-secret", "Move the secret of a credentials file into the system's own store of secrets: the keyring (Linux, by "
+            + "secret-tool), the keychain (macOS) or the Credential Manager (Windows). It is taken out of the file once the store has handed it out again.")
         {
             OfficeVerb.CredentialsOption, back, forget,
         };

@@ -106,7 +106,8 @@ public sealed class KeptSecretTests : IDisposable
     public void AProgramOfTheFolderThatOneWorksInIsNeverTheStore()
     {
         foreach (var folders in (string[])["", ".", ":", Path.GetRelativePath(Environment.CurrentDirectory, _tool.Folder)])
-            Assert.Contains("is not on this machine", Said(new KeptSecret(VanFile, new SecretTool(new StoreProgram("secret-tool", TimeSpan.FromSeconds(5), folders))).Move));
+            Assert.Contains("is not on this machine", Said(new KeptSecret(VanFile,
+                new SecretTool(new StoreProgram("secret-tool", TimeSpan.FromSeconds(5), folders))).Move));
         Assert.Empty(_tool.Arguments);
     }
 
