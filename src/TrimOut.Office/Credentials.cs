@@ -10,7 +10,7 @@ namespace TrimOut.Office;
 /// <param name="Database">The database.</param>
 /// <param name="Device">What the device is called at the office: lower-case letters, digits and hyphens.</param>
 /// <param name="Login">What it logs in by.</param>
-/// <param name="Password">The secret; null where it comes from the environment.</param>
+/// <param name="Password">The secret; null where it comes from the environment, or from where <see cref="PasswordIn"/> says.</param>
 /// <param name="Root">The certificate that the office's own is signed by, as PEM; nothing else is trusted.</param>
 public sealed record Credentials(string Host, int Port, string Database, string Device, string Login, [property: JsonIgnore(Condition
     = JsonIgnoreCondition.WhenWritingNull)] string? Password, string Root)
@@ -20,6 +20,14 @@ public sealed record Credentials(string Host, int Port, string Database, string 
 
     /// <summary>The environment variable that holds the secret where the file does not.</summary>
     public const string PasswordVariable = "TRIMOUT_OFFICE_PASSWORD";
+
+    /// <summary>What <see cref="PasswordIn"/> says where the operating system's own store of secrets has it.</summary>
+    public const string SystemStore = "system";
+
+    /// <summary>Where the secret is that is not in the file: <see cref="SystemStore"/>, or null.</summary>
+    [JsonPropertyName("password-in")]
+    [JsonIgnore(Condition = JsonIgnoreCondition.WhenWritingNull)]
+    public string? PasswordIn { get; init; }
 
     /// <summary>The most bytes of a credentials file.</summary>
     public const int Largest = 64 * 1024;
@@ -35,6 +43,7 @@ public sealed record Credentials(string Host, int Port, string Database, string 
             {
                 null => new Refusal("it is empty."),
                 { Port: < 1 or > 65535 } read => new Refusal($"there is no port {read.Port}."),
+                { PasswordIn: not (null or SystemStore) } => new Refusal("it says that the password is in a place that this TrimOut does not know."),
                 { Host.Length: > 0, Database.Length: > 0, Device.Length: > 0, Login.Length: > 0 } read when read.Root?.Contains("CERTIFICATE",
                     StringComparison.Ordinal) == true => read,
                 _ => new Refusal("host, database, device, login or root is missing."),

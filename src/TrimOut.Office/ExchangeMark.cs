@@ -33,6 +33,16 @@ public sealed record ExchangeMark(int House, DateTimeOffset Exchanged, Immutable
     public static int PutOff(ExchangeMark? mark, HouseLog log) =>
         mark is not null && HeldBy(mark.Points) is var held ? (int)Math.Min(held.Count, int.MaxValue) - log.Changes.Count(c => held.Has(c.Id)) : 0;
 
+    /// <summary>How many changes of a house are not at the office, and how many there are not in it, as far as this device knows.</summary>
+    /// <param name="mark">The mark; null where nothing was ever exchanged.</param>
+    /// <param name="held">The changes of the house.</param>
+    public static (int NotYetThere, int PutOff) Between(ExchangeMark? mark, HeldChanges held)
+    {
+        var there = HeldBy(mark?.Points ?? []);
+        var both = there.With(held).Count;
+        return ((int)Math.Min(both - there.Count, int.MaxValue), (int)Math.Min(both - held.Count, int.MaxValue));
+    }
+
     /// <summary>Reads the written form; what can't be read counts as no mark.</summary>
     public static ExchangeMark? Read(ReadOnlySpan<byte> text)
     {

@@ -9,7 +9,8 @@ namespace TrimOut.Tests;
 public sealed class RunTrimOut : IDisposable
 {
     /// <summary>Another build of the program, which all tests that run it are to run; null for the one beside the tests.</summary>
-    internal static readonly string? Elsewhere = Environment.GetEnvironmentVariable("TRIMOUT_PROGRAM") is { Length: > 0 } path ? Path.GetFullPath(path) : null;
+    internal static readonly string? Elsewhere = System.Environment.GetEnvironmentVariable("TRIMOUT_PROGRAM") is { Length: > 0 } path
+        ? Path.GetFullPath(path) : null;
 
     internal static readonly string Program = Elsewhere ?? Path.Combine(AppContext.BaseDirectory, OperatingSystem.IsWindows() ? "trimout.exe" : "trimout");
 
@@ -17,13 +18,16 @@ public sealed class RunTrimOut : IDisposable
 
     private string Data => In("data");
 
+    /// <summary>What stands otherwise in the environment of the runs.</summary>
+    public Dictionary<string, string> Environment { get; } = [];
+
     public string In(string name) => Path.Combine(Folder, name);
 
     /// <summary>Runs it with nothing on standard input and no terminal.</summary>
     public Ended Run(params string[] arguments) => RunWith("", arguments);
 
     public Ended RunWith(string input, params string[] arguments) =>
-        Elsewhere is null ? WarmProgram.Run(Folder, Data, input, arguments) : RunAlone(input, arguments);
+        Elsewhere is null && Environment.Count == 0 ? WarmProgram.Run(Folder, Data, input, arguments) : RunAlone(input, arguments);
 
     /// <summary>Runs it as a process of its own, also where a warm one waits: for what the process itself has to say.</summary>
     public Ended RunAlone(string input, params string[] arguments)
@@ -36,8 +40,15 @@ public sealed class RunTrimOut : IDisposable
     public Ended RunHeldBack(params string[] arguments)
     {
         const string overriding = "-dac_override,-dac_read_search";
-        using var process = !Environment.IsPrivilegedProcess ? Start(arguments)
+        using var process = !System.Environment.IsPrivilegedProcess ? Start(arguments)
             : Start("setpriv", ["--bounding-set", overriding, "--inh-caps", overriding, Program, .. arguments]);
+        return End(process, "");
+    }
+
+    /// <summary>Runs another program as the one of TrimOut is run.</summary>
+    public Ended RunOther(string program, params string[] arguments)
+    {
+        using var process = Start(program, arguments);
         return End(process, "");
     }
 
@@ -63,6 +74,8 @@ public sealed class RunTrimOut : IDisposable
             RedirectStandardError = true,
         };
         start.Environment["XDG_DATA_HOME"] = Data;
+        foreach (var (name, value) in Environment)
+            start.Environment[name] = value;
         return Process.Start(start)!;
     }
 

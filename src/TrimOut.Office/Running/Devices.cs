@@ -37,7 +37,7 @@ public static partial class Devices
             end $$;
             alter role "{login}" login password '{Check(password)}';
             """, stop).ConfigureAwait(false);
-        return owner with { Device = device, Login = login, Password = password };
+        return owner with { Device = device, Login = login, Password = password, PasswordIn = null };
     }
 
     /// <summary>Shuts a device out, at once: also where it is connected now.</summary>

@@ -1,4 +1,5 @@
 using TrimOut.Core.Plans.Firm;
+using TrimOut.Core.Units;
 using TrimOut.Screens.Shell;
 
 namespace TrimOut.Screens.Firm;
@@ -26,7 +27,8 @@ public sealed class FirmHousesNow(IReadOnlyList<FirmRow> rows, int left)
         // Drawn, counted and moved through by the same key: the last answer is the one that is asked for again.
         if (_listed is { } last && last.Is(list, today, search))
             return last.Rows;
-        var shown = rows.Select(r => (House: r, Said: Says(list, r, today))).Where(r => r.Said is not null).Select(r => (r.House, Said: r.Said!))
+        var ordered = list.First is { } first ? rows.OrderBy(r => r.Summary is { } s ? first(s, today) : long.MaxValue) : rows.AsEnumerable();
+        var shown = ordered.Select(r => (House: r, Said: Says(list, r, today))).Where(r => r.Said is not null).Select(r => (r.House, Said: r.Said!))
             .Where(r => search.Length == 0 || Filtering.Fits($"{r.House.Name} {r.House.Path} {r.Said}", search)).ToList();
         _listed = new Listed(list, today, search, shown);
         return shown;
@@ -40,7 +42,10 @@ public sealed class FirmHousesNow(IReadOnlyList<FirmRow> rows, int left)
         if (row.Summary is not { } summary)
             return all ? "not read yet" : null;
         var said = string.Join("; ", list.Of(summary, today, _visits.Value));
-        return all && row.InDoubt ? $"saves in doubt; {said}" : said.Length > 0 ? said : null;
+        if (!all)
+            return said.Length > 0 ? said : null;
+        return (row.InDoubt ? "saves in doubt; " : "") + (row.AtOffice is { PutOff: > 0 and var putOff } ? $"{NumberText.Plain(putOff)} put off; " : "") + said
+            + (row.AtOffice is { NotThere: > 0 and var more } ? $"; {NumberText.Plain(more)} not at office" : "");
     }
 
     private sealed record Listed(FirmList List, DateOnly Today, string Search, IReadOnlyList<(FirmRow House, string Said)> Rows)

@@ -19,6 +19,12 @@ public sealed record FirmRow(string Path, HouseSummary? Summary, string? Why, bo
     /// <summary>Whether saves of it are in doubt.</summary>
     public bool InDoubt { get; init; }
 
+    /// <summary>Exactly the changes that it has, in the form in which that is kept of it.</summary>
+    public string Held { get; init; } = "";
+
+    /// <summary>How many of its changes are not at the office, and how many came from there and were put off; null where this laptop knows no office.</summary>
+    public (int NotThere, int PutOff)? AtOffice { get; init; }
+
     /// <summary>What it is called: by its own name, or by its file as long as that is not known.</summary>
     public string Name => Summary?.Name is { Length: > 0 } name ? name : System.IO.Path.GetFileNameWithoutExtension(Path);
 }

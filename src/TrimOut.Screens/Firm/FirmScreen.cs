@@ -71,8 +71,13 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, string? HousePath,
 
     public IScreen Searching(string search, ScreenContext context) => this with { Search = search, Row = 0 };
 
-    /// <summary>Another list, with the cursor on the same house where it is there.</summary>
-    public FirmScreen Listing(int by) => this with { List = Math.Clamp(List + by, 0, FirmList.All.Count - 1), Row = 0 };
+    /// <summary>Another list, with the cursor on the same house where it is there; from the top of a list to the top of the other.</summary>
+    public FirmScreen Listing(ScreenContext context, int by)
+    {
+        var to = this with { List = Math.Clamp(List + by, 0, FirmList.All.Count - 1), Row = 0 };
+        return Shown(context.Today) is { Count: > 0 } rows && rows[0].House.Path == HousePath && to.Shown(context.Today) is { Count: > 0 } others
+            ? to.On(others, 0) : to;
+    }
 
     /// <summary>So many houses on.</summary>
     public FirmScreen Moved(ScreenContext context, int by) =>
@@ -99,7 +104,7 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, string? HousePath,
         var x = 1;
         for (var at = 0; at < FirmList.All.Count; at++)
             x = area.Put(x, 0, FirmList.All[at].Name, at == List ? Tone.Selected : Tone.Dim) + 2;
-        area.PutFit(1, 1, area.Width - 2, InShort(now, rows), Tone.Text);
+        area.PutFit(1, 1, area.Width - 2, InShort(now, rows) + (Chosen.First is null || rows.Count < 2 ? "" : "; the most pressing first"), Tone.Text);
         area.Put(2, 2, "House", Tone.Heading);
         area.Put(Marks, 2, string.Concat(PhaseNames.All.Select(p => Ribbon.Number(p)[^1])), Tone.Heading);
         area.Put(StopsAt, 2, "Stop", Tone.Heading);
@@ -171,8 +176,8 @@ internal static class FirmKeys
             (s, context) => new Transition(s, s.Current(context)!.Path is var path ? new Ask.Enter(d => d.Open(path), path) : null))
             { Disabled = (s, context) => s.Current(context) is null ? "There is no house in this list." : null },
         new KeyAction<FirmScreen>("right", "Next list", "Shows the next list: stops, conflicts, who waits, what is due, orders, boxes, warranties.",
-            (s, _) => new Transition(s.Listing(1))),
-        new KeyAction<FirmScreen>("left", "List before", "Shows the list before.", (s, _) => new Transition(s.Listing(-1))) { OnBar = false },
+            (s, context) => new Transition(s.Listing(context, 1))),
+        new KeyAction<FirmScreen>("left", "List before", "Shows the list before.", (s, context) => new Transition(s.Listing(context, -1))) { OnBar = false },
         new KeyAction<FirmScreen>("w", "Write it", "Writes a paper over the houses that are listed: the plan of the week, or their call-off with one cut plan.",
             (s, _) => Transition.Type(s, AskPaper(s)))
             { Disabled = (s, context) => s.Current(context) is null ? "There is no house in this list." : null },

@@ -24,10 +24,12 @@ internal sealed record ServiceScreen(string? RowId, int At, string? AboutId) : I
     public string Search { get; init; } = "";
 
     /// <summary>What is due, what presses first; then what was done.</summary>
-    public IReadOnlyList<ServiceRow> Rows(ScreenContext context) =>
-        [.. ServiceRows.Of(context).Where(r => Search.Length == 0 || Filtering.Fits(r.Sought, Search))];
+    public IReadOnlyList<ServiceRow> Rows(ScreenContext context) => Found(ServiceRows.Of(context));
 
-    public (int Shown, int All) Count(ScreenContext context) => (Rows(context).Count, ServiceRows.Of(context).Count);
+    public (int Shown, int All) Count(ScreenContext context) => ServiceRows.Of(context) is var all ? (Found(all).Count, all.Count) : default;
+
+    private IReadOnlyList<ServiceRow> Found(IReadOnlyList<ServiceRow> all) =>
+        Search.Length == 0 ? all : [.. all.Where(r => Filtering.Fits(r.Sought, Search))];
 
     public IScreen Searching(string search, ScreenContext context) => (this with { Search = search, At = 0 }).Fit(context);
 

@@ -56,7 +56,7 @@ internal sealed record OfficeScreen(int Selected) : IFiltered, ITable
         }
     }
 
-    private static IReadOnlyList<Change> All(ScreenContext context) => [.. context.Office?.NotYetThere.Reverse() ?? []];
+    private static IReadOnlyList<Change> All(ScreenContext context) => context.Office?.NotYetThere ?? [];
 
     private static string At(Change change) => change.SaidAt.ToString("yyyy-MM-dd HH:mm", CultureInfo.InvariantCulture);
 }

@@ -241,7 +241,7 @@ public sealed record CopyRead(HouseLog Log, IReadOnlyList<string> Remarks);
 
 /// <summary>Where a house stands with the office.</summary>
 /// <param name="InWords">When the two last exchanged and how many changes are not there yet, in one line.</param>
-/// <param name="NotYetThere">The changes that are not yet there, in their order.</param>
+/// <param name="NotYetThere">The changes that are not yet there, the latest first.</param>
 public sealed record OfficeStanding(string InWords, IReadOnlyList<Change> NotYetThere)
 {
     /// <summary>How many changes came from the office and were not taken in yet.</summary>

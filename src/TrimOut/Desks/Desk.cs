@@ -237,7 +237,8 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
     public IFirmBoard Firm()
     {
         _firm?.Stop();
-        return _firm = FirmBoard.Of(() => FirmHouses.Find([UserFolder.Houses, .. _settings.Recent.Select(Path.GetDirectoryName).OfType<string>()]));
+        return _firm = FirmBoard.Of(() => FirmHouses.Find([UserFolder.Houses, .. _settings.Recent.Select(Path.GetDirectoryName).OfType<string>()]),
+            AtOffice.Known);
     }
 
     /// <inheritdoc/>

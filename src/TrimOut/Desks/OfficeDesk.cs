@@ -1,5 +1,6 @@
 using TrimOut.Core;
 using TrimOut.Core.History;
+using TrimOut.Desks.Secrets;
 using TrimOut.Office;
 using TrimOut.Screens.Shell;
 
@@ -7,12 +8,24 @@ namespace TrimOut.Desks;
 
 /// <summary>The office for the screens: what is known without asking, and exchanging.</summary>
 /// <param name="credentials">What this machine is known by there; null where it is enrolled at none. It may say why they can't be used.</param>
-internal sealed class OfficeDesk(Func<Credentials?> credentials)
+/// <param name="secrets">The store that has the secret where the credentials say so; null for the one of this machine.</param>
+internal sealed class OfficeDesk(Func<Credentials?> credentials, ISecretStore? secrets = null)
 {
-    private volatile Known? _known;
+    private volatile Stood? _stood;
     private bool _asked;
     private Credentials? _office;
     private string? _unusable;
+
+    /// <summary>What this machine is known by at the office; null where it is enrolled at none, or what it has can't be used.</summary>
+    public Credentials? Known
+    {
+        get
+        {
+            if (!_asked)
+                Ask();
+            return _office;
+        }
+    }
 
     /// <summary>Where a house stands, as far as this machine knows. Asked with every key: what was worked out is kept until something changes.</summary>
     public OfficeStanding? Of(HouseLog log)
@@ -23,11 +36,11 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
             return new OfficeStanding(_unusable, []);
         if (_office is null)
             return null;
-        if (_known is { } known && ReferenceEquals(known.Log, log))
-            return known.Standing;
+        if (_stood is { } last && ReferenceEquals(last.Log, log))
+            return last.Standing;
         var status = ExchangeStatus.Of(OfficePlace.MarkOf(_office, log), log);
-        var standing = new OfficeStanding(status.InWords, status.NotYetThere) { PutOff = status.PutOff };
-        _known = new Known(log, standing);
+        var standing = new OfficeStanding(status.InWords, [.. status.NotYetThere.Reverse()]) { PutOff = status.PutOff };
+        _stood = new Stood(log, standing);
         return standing;
     }
 
@@ -37,6 +50,9 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
         try
         {
             var office = credentials() ?? throw new OfficeException(OfficeFault.NoCredentials, "This laptop is not enrolled at an office.");
+            if (office is { Password: null, PasswordIn: not null })
+                says("asking the system for the secret");
+            office = SystemSecrets.WithSecret(office, secrets ?? SystemSecrets.Here, stop);
             says("connecting");
             var done = Task.Run(async () =>
             {
@@ -46,7 +62,7 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
                         .ConfigureAwait(false);
             }, stop).GetAwaiter().GetResult();
             OfficePlace.Keep(office, log, done.Mark);
-            _known = null;
+            _stood = null;
             return new OfficeExchange(done.Merge, done.Sent) { NotSent = done.NotSent };
         }
         catch (OfficeException failed)
@@ -68,5 +84,5 @@ internal sealed class OfficeDesk(Func<Credentials?> credentials)
         }
     }
 
-    private sealed record Known(HouseLog Log, OfficeStanding Standing);
+    private sealed record Stood(HouseLog Log, OfficeStanding Standing);
 }

@@ -13,13 +13,23 @@ internal static class OfficePlace
     /// <summary>The credentials file, where none is named.</summary>
     public static string UsualFile => Path.Combine(UserFolder.Path, "office.credentials");
 
-    /// <summary>What this device is known by at the office.</summary>
+    /// <summary>What this device is known by at the office. Where the system has the secret it is not asked for it yet: that may take its time.</summary>
     /// <param name="named">The credentials file; null for the one that the environment names, or the usual one.</param>
     /// <exception cref="OfficeException">There is none, others may read it, or it is no such file.</exception>
     public static Credentials Credentials(string? named = null)
     {
-        var environment = Environment.GetEnvironmentVariable(Office.Credentials.FileVariable) is { Length: > 0 } set ? set : null;
-        var file = named ?? environment ?? UsualFile;
+        var read = Read(FileOf(named));
+        return Environment.GetEnvironmentVariable(Office.Credentials.PasswordVariable) is { Length: > 0 } secret ? read with { Password = secret } : read;
+    }
+
+    /// <summary>The credentials file that is meant by a name; null for the one that the environment names, or the usual one.</summary>
+    public static string FileOf(string? named) =>
+        named ?? (Environment.GetEnvironmentVariable(Office.Credentials.FileVariable) is { Length: > 0 } set ? set : UsualFile);
+
+    /// <summary>What stands in a credentials file, whatever the environment says.</summary>
+    /// <exception cref="OfficeException">It is not there, others may read it, or it is no such file.</exception>
+    public static Credentials Read(string file)
+    {
         byte[] text;
         try
         {
@@ -40,19 +50,24 @@ internal static class OfficePlace
         var read = Office.Credentials.Read(text);
         if (!read.Ok)
             throw new OfficeException(OfficeFault.NoCredentials, $"{file} can't be used: {read.Reason} Ask the office for a new one.");
-        return Environment.GetEnvironmentVariable(Office.Credentials.PasswordVariable) is { Length: > 0 } secret
-            ? read.Value with { Password = secret } : read.Value;
+        return read.Value;
     }
 
     /// <summary>Whether this machine has credentials for an office.</summary>
-    public static bool IsEnrolled => File.Exists(Environment.GetEnvironmentVariable(Office.Credentials.FileVariable) is { Length: > 0 } set ? set : UsualFile);
+    public static bool IsEnrolled => File.Exists(FileOf(null));
 
     /// <summary>How far a house was exchanged with an office; null where it never was, or nobody remembers.</summary>
-    public static ExchangeMark? MarkOf(Credentials office, HouseLog log)
+    public static ExchangeMark? MarkOf(Credentials office, HouseLog log) => log.Changes.IsEmpty ? null : MarkOf(office, log.Changes[0].Id);
+
+    /// <summary>When it was last remembered how far a house was exchanged; some day long ago where it never was.</summary>
+    public static DateTime MarkedAt(Credentials office, ChangeId begun) => File.GetLastWriteTimeUtc(FileOf(office, begun));
+
+    /// <summary>The same of a house by the change that began it.</summary>
+    public static ExchangeMark? MarkOf(Credentials office, ChangeId begun)
     {
         try
         {
-            return log.Changes.IsEmpty ? null : ExchangeMark.Read(PlainFile.ReadAll(FileOf(office, log), LargestMark));
+            return ExchangeMark.Read(PlainFile.ReadAll(FileOf(office, begun), LargestMark));
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -67,7 +82,7 @@ internal static class OfficePlace
         {
             UserFolder.Make(UserFolder.Path);
             UserFolder.Make(Folder);
-            OwnFile.Write(FileOf(office, log), mark.Write());
+            OwnFile.Write(FileOf(office, log.Changes[0].Id), mark.Write());
         }
         catch (Exception failed) when (failed is IOException or UnauthorizedAccessException)
         {
@@ -86,8 +101,8 @@ internal static class OfficePlace
 
     private static string Folder => Path.Combine(UserFolder.Path, "office");
 
-    private static string FileOf(Credentials office, HouseLog log) => Path.Combine(Folder, string.Create(CultureInfo.InvariantCulture,
-        $"{Named(office.Host)}-{office.Port}-{Named(office.Database)}-{log.Changes[0].Id.Device}-{log.Changes[0].Id.Sequence}.json"));
+    private static string FileOf(Credentials office, ChangeId begun) => Path.Combine(Folder, string.Create(CultureInfo.InvariantCulture,
+        $"{Named(office.Host)}-{office.Port}-{Named(office.Database)}-{begun.Device}-{begun.Sequence}.json"));
 
     private static string Named(string text) => new([.. text.Select(c => char.IsAsciiLetterOrDigit(c) || c is '.' ? c : '-')]);
 }

@@ -4,7 +4,10 @@ namespace TrimOut.Desks;
 internal static class OwnFile
 {
     /// <summary>Writes all bytes of a file.</summary>
-    public static void Write(string path, ReadOnlySpan<byte> bytes)
+    /// <param name="path">The file.</param>
+    /// <param name="bytes">What is to stand in it.</param>
+    /// <param name="toTheDisk">Whether it is on the disk before it takes the place of the last one: for what can't be worked out again.</param>
+    public static void Write(string path, ReadOnlySpan<byte> bytes, bool toTheDisk = false)
     {
         // A name that nobody has: whatever is called like ours may be somebody's.
         var next = $"{path}.{Path.GetRandomFileName()}";
@@ -14,7 +17,10 @@ internal static class OwnFile
         try
         {
             using (var file = new FileStream(next, options))
+            {
                 file.Write(bytes);
+                file.Flush(toTheDisk);
+            }
             File.Move(next, path, overwrite: true);
         }
         catch

@@ -77,6 +77,41 @@ public class FirmTests
         user.Press("home").Sees("Test house").Sees("0/1");
     }
 
+    [Fact]
+    public void InAListOfManyHousesWhatPressesMostStandsOnTop()
+    {
+        FirmRow Row(string name, string visit)
+        {
+            var job = new TestJob().Window("W01");
+            job.Do(QuickPeople.Visit(job.House, $"{visit} Hang").Value);
+            return new($"{name}.trimout", HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House)) with { Name = name }, null, false);
+        }
+        // On March 16th the visit of February is long late: it waits behind what can still be met.
+        var board = new Board { Rows = [Row("Ash", "2026-03-20"), Row("Birch", "2026-02-02"), Row("Cedar", "2026-03-17"), Row("Elm", "2026-04-20")] };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        string Listed() => string.Join(' ', user.Shell.Draw(80, 24).ToText().Split('\n').Skip(3).TakeWhile(l => l.Length > 1)
+            .Select(l => l.Trim().Split(' ')[0]).Where(w => w is "Ash" or "Birch" or "Cedar" or "Elm"));
+        user.Press("J").DoesNotSee("pressing first");
+        Assert.Equal("Ash Birch Cedar Elm", Listed());
+        user.Press("right", "right", "right", "right").Sees("4 of 4 houses; the most pressing first").Sees("Cedar: 2026-03-17");
+        Assert.Equal("Cedar Ash Elm Birch", Listed());
+        // On a house that was gone to the cursor stays, from list to list.
+        user.Press("down", "down").Sees("Elm: 2026-04-20").Press("left", "left", "left", "left").Sees("Elm: next");
+    }
+
+    [Fact]
+    public void WhatWasPutOffFromTheOfficeAndWhatIsNotThereIsSaidOfAHouse()
+    {
+        var job = new TestJob().Window("W01");
+        var summary = HouseSummary.Of(job.Scribe.Log, CheckReport.Of(job.House));
+        FirmRow Row(string name, (int, int)? atOffice) => new($"{name}.trimout", summary with { Name = name }, null, false) { AtOffice = atOffice };
+        var board = new Board { Rows = [Row("Ash", (14, 0)), Row("Birch", (0, 3)), Row("Cedar", (0, 0)), Row("Elm", null)] };
+        using var user = new TerminalUser(new TestDesk(Clock) { AllHouses = board });
+        user.Press("J").Sees("3 put off; next: ").Sees("; 14 not at office").DoesNotSee("0 put off").DoesNotSee("0 not at office");
+        user.Press("/").Type("put off").Sees("1 of 4 houses").Sees("Birch").DoesNotSee("Ash");
+        user.Press("esc", "/").Type("not at office").Sees("1 of 4 houses").Sees("Ash").DoesNotSee("Birch");
+    }
+
     private sealed class Board : IFirmBoard
     {
         public IReadOnlyList<FirmRow> Rows { get; set => Now = new FirmHousesNow(field = value, value.Count(r => r.Stale)); } = [];

@@ -3,6 +3,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Desks;
 using TrimOut.HouseFile;
+using TrimOut.Office;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
 using TrimOut.Tests.Campaign;
@@ -55,6 +56,33 @@ public sealed class FirmOnTheScreensTests : IDisposable
         File.Delete(House("Alder"));
         Until(shell, "1 of 1 house");
         shell.Press("esc");
+    }
+
+    /// <summary>The house file stays as it is: what is known of the office changes beside it, by this program or by another.</summary>
+    [Fact]
+    public void WhatIsNotAtTheOfficeAndWhatWasPutOffIsSaidAsSoonAsItIsKnown()
+    {
+        Begin("Elm");
+        var office = new Credentials("192.0.2.7", 5432, "trimout", "van", "device-van", "secret", "CERTIFICATE");
+        var log = HouseSource.Read(House("Elm"), goOn: false).Log;
+        var shell = new ShellState(new Desk("Ash") { AtOffice = new OfficeDesk(() => office) }, null, beside: work => Task.Run(work));
+        shell.Press("J");
+        Until(shell, $"{log.Changes.Count} not at office");
+        // The first change and one of another laptop are there.
+        Keep([log.Changes[0].Id, new ChangeId("van", 7)]);
+        Until(shell, "1 put off; next");
+        var status = ExchangeStatus.Of(OfficePlace.MarkOf(office, log), log);
+        Assert.Equal((log.Changes.Count - 1, 1), (status.NotYetThere.Count, status.PutOff));
+        Until(shell, $"{log.Changes.Count - 1} not at office");
+        Keep([.. log.Changes.Select(c => c.Id)]);
+        Until(shell, "put off", there: false);
+        Until(shell, "not at office", there: false);
+        shell.Press("esc");
+
+        void Keep(ChangeId[] there)
+        {
+            OfficePlace.Keep(office, log, new ExchangeMark(1, DateTimeOffset.UnixEpoch, [new OfficePoint(1, Guid.Empty, HeldChanges.Of(there).ToString())]));
+        }
     }
 
     /// <summary>Two laptops took the same width, and the one file came into the other: the row says so, until it is settled.</summary>

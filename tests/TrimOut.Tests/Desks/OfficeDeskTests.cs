@@ -2,11 +2,14 @@ using System.Diagnostics;
 using System.Net;
 using System.Net.Sockets;
 using TrimOut.Desks;
+using TrimOut.Desks.Secrets;
 using TrimOut.HouseFile;
 using TrimOut.Office;
 using TrimOut.Office.Running;
 using TrimOut.Screens.Shell;
 using TrimOut.Testing;
+using TrimOut.Tests.Desks.Secrets;
+using TrimOut.Tests.Terminals;
 
 namespace TrimOut.Tests.Desks;
 
@@ -24,11 +27,11 @@ public sealed class OfficeDeskTests : IDisposable
         Directory.Delete(_folder, recursive: true);
     }
 
-    private ShellState Shell(Func<Credentials?> office)
+    private ShellState Shell(Func<Credentials?> office, ISecretStore? secrets = null)
     {
         var file = Path.Combine(_folder, "elm.trimout");
         HouseOnDisk.Create(file, TimeProvider.System, new TestJob().Window("W01").Window("W02").Scribe.Log.Changes).Dispose();
-        var desk = new Desk("Ash") { AtOffice = new OfficeDesk(office) };
+        var desk = new Desk("Ash") { AtOffice = new OfficeDesk(office, secrets) };
         return new ShellState(desk, desk.Open(file).Value, beside: work => Task.Run(work));
     }
 
@@ -69,6 +72,53 @@ public sealed class OfficeDeskTests : IDisposable
         }
         Assert.Null(shell.Doing);
         Assert.True(Stopwatch.GetElapsedTime(stopped) < TimeSpan.FromSeconds(8));
+    }
+
+    [LinuxFact]
+    public void WhileTheStoreOfSecretsHangsEveryKeyIsPaintedAndWhatHappenedIsSaid()
+    {
+        using var tool = new FakeSecretTool();
+        tool.Told("hang");
+        var shell = Shell(() => Silent with { Password = null, PasswordIn = Credentials.SystemStore }, tool.Store(seconds: 8));
+        Assert.Contains("not at office", Seen(shell), StringComparison.Ordinal);
+        Assert.Empty(tool.Arguments);
+        shell.Press("@");
+        shell.Press("enter");
+        Assert.True(SpinWait.SpinUntil(() => tool.Asleep is not null, TimeSpan.FromSeconds(30)), "nobody asked");
+        var slowest = TimeSpan.Zero;
+        shell.Press("1");
+        for (var at = 0; at < 10; at++)
+        {
+            var before = Stopwatch.GetTimestamp();
+            shell.Press(at % 2 == 0 ? "down" : "up");
+            Seen(shell);
+            slowest = Stopwatch.GetElapsedTime(before) is var took && took > slowest ? took : slowest;
+        }
+        Assert.True(slowest < TimeSpan.FromSeconds(6), $"{slowest.TotalMilliseconds} ms");
+        Assert.True(SpinWait.SpinUntil(() => Ticked(shell).Contains("did not answer", StringComparison.Ordinal), TimeSpan.FromSeconds(30)), Seen(shell));
+        Assert.False(_silent.Pending(), "the office was called without a secret");
+    }
+
+    [LinuxFact]
+    public void ASecretOfTheSystemsStoreIsWhatTheOfficeIsCalledWith()
+    {
+        using var tool = new FakeSecretTool();
+        tool.Store().Store(SecretName.Of(Silent), "kept by the system", default);
+        var shell = Shell(() => Silent with { Password = null, PasswordIn = Credentials.SystemStore }, tool.Store());
+        shell.Press("@");
+        shell.Press("enter");
+        Assert.True(SpinWait.SpinUntil(_silent.Pending, TimeSpan.FromSeconds(30)), Seen(shell));
+        shell.Press("esc");
+        Assert.DoesNotContain("kept by the system", Seen(shell), StringComparison.Ordinal);
+        foreach (var file in Directory.EnumerateFiles(_folder, "*", SearchOption.AllDirectories).Where(f => !f.EndsWith(".lock", StringComparison.Ordinal)))
+            Assert.DoesNotContain("kept by the system", System.Text.Encoding.Latin1.GetString(File.ReadAllBytes(file)), StringComparison.Ordinal);
+        Assert.All(tool.Arguments, line => Assert.DoesNotContain("kept by the system", line, StringComparison.Ordinal));
+    }
+
+    private static string Ticked(ShellState shell)
+    {
+        shell.Tick();
+        return Seen(shell);
     }
 
     [Fact]

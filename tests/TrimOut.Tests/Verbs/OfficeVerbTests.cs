@@ -1,5 +1,7 @@
+using TrimOut.Office;
 using TrimOut.Office.Running;
 using TrimOut.Testing;
+using TrimOut.Tests.Desks.Secrets;
 
 namespace TrimOut.Tests.Verbs;
 
@@ -55,6 +57,8 @@ public sealed class OfficeVerbTests : IDisposable
             Assert.Equal(0, As("owner", "enroll", "van", "van-again.credentials").Code);
             Assert.Equal(0, _run.Run("office", "send", "van.trimout", "--credentials", "van-again.credentials").Code);
 
+            TheSystemMayHaveTheSecret();
+
             // Others may not read the secret, and an office that is away is said.
             if (!OperatingSystem.IsWindows())
                 File.SetUnixFileMode(_run.In("van-again.credentials"), UnixFileMode.UserRead | UnixFileMode.UserWrite | UnixFileMode.OtherRead);
@@ -73,6 +77,46 @@ public sealed class OfficeVerbTests : IDisposable
             if (Directory.Exists(Trial))
                 Directory.Delete(Trial, recursive: true);
         }
+    }
+
+    /// <summary>Also of the owner, whose devices get a file with a secret of their own.</summary>
+    private void TheSystemMayHaveTheSecret()
+    {
+        if (!OperatingSystem.IsLinux())
+            return;
+        using var tool = new FakeSecretTool();
+        _run.Environment["PATH"] = $"{tool.Folder}:{Environment.GetEnvironmentVariable("PATH")}";
+        var secret = Credentials.Read(File.ReadAllBytes($"{Trial}/desk.credentials")).Value.Password!;
+        foreach (var device in (string[])["desk", "owner"])
+        {
+            var kept = As(device, "keep-secret");
+            Assert.True(kept.Code == 0, kept.Error);
+            Assert.DoesNotContain("\"password\"", File.ReadAllText($"{Trial}/{device}.credentials"));
+        }
+        Assert.Equal(0, As("desk", "send", "desk.trimout").Code);
+        Assert.Equal(0, As("owner", "enroll", "second-van", "second-van.credentials").Code);
+        Assert.DoesNotContain("password-in", File.ReadAllText(_run.In("second-van.credentials")));
+        // Where a house stands is said without asking anybody for a secret.
+        var asked = tool.Arguments.Length;
+        tool.Told("refuse");
+        Assert.Equal(0, As("desk", "status", "desk.trimout").Code);
+        Assert.Equal(asked, tool.Arguments.Length);
+        var refused = As("desk", "send", "desk.trimout");
+        Assert.Equal(66, refused.Code);
+        Assert.Contains("Cannot autolaunch", refused.Error);
+        // The environment goes before it.
+        _run.Environment[Credentials.PasswordVariable] = secret;
+        Assert.Equal(0, As("desk", "send", "desk.trimout").Code);
+        _run.Environment.Remove(Credentials.PasswordVariable);
+        tool.Told();
+        foreach (var device in (string[])["desk", "owner"])
+            Assert.Equal(0, As(device, "keep-secret", "--back").Code);
+        Assert.Equal(64, As("desk", "keep-secret", "--back", "--forget").Code);
+        Assert.All(tool.Arguments, line => Assert.DoesNotContain(secret, line));
+        Assert.DoesNotContain(secret, tool.Environment);
+        Assert.Empty(tool.Kept);
+        _run.Environment.Clear();
+        Assert.Equal(0, As("desk", "send", "desk.trimout").Code);
     }
 
     [Fact]

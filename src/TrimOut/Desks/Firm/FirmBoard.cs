@@ -1,4 +1,6 @@
+using TrimOut.Core.History;
 using TrimOut.HouseFile;
+using TrimOut.Office;
 using TrimOut.Screens.Firm;
 
 namespace TrimOut.Desks.Firm;
@@ -13,12 +15,13 @@ internal sealed class FirmBoard : IFirmBoard
 
     private readonly TaskCompletionSource _over = new();
     private readonly Func<IReadOnlyList<string>> _find;
+    private readonly Credentials? _office;
     private Seen[] _seen;
     private volatile FirmHousesNow _now;
 
-    private FirmBoard(Func<IReadOnlyList<string>> find)
+    private FirmBoard(Func<IReadOnlyList<string>> find, Credentials? office)
     {
-        _find = find;
+        (_find, _office) = (find, office);
         _seen = Look(new Dictionary<string, Seen>());
         _now = Of(_seen);
     }
@@ -30,9 +33,10 @@ internal sealed class FirmBoard : IFirmBoard
     /// Shows houses, begins to make anew what is stale, and looks every other second whether one was changed, came, went, or may be read again.
     /// </summary>
     /// <param name="find">The house files that there are now, in their order.</param>
-    public static FirmBoard Of(Func<IReadOnlyList<string>> find)
+    /// <param name="office">What this machine is known by at the office; null where it is at none.</param>
+    public static FirmBoard Of(Func<IReadOnlyList<string>> find, Credentials? office = null)
     {
-        var board = new FirmBoard(find);
+        var board = new FirmBoard(find, office);
         new Thread(board.Watch) { IsBackground = true, Priority = ThreadPriority.BelowNormal, Name = "Summaries of houses" }.Start();
         return board;
     }
@@ -47,7 +51,7 @@ internal sealed class FirmBoard : IFirmBoard
             for (var at = 0; at < _seen.Length && !_over.Task.IsCompleted; at++)
             {
                 if (_seen[at].Row.Stale)
-                    Show([.. _seen.Take(at), _seen[at] with { Row = MadeAnew(_seen[at].Row) }, .. _seen.Skip(at + 1)]);
+                    Show([.. _seen.Take(at), See(MadeAnew(_seen[at].Row), _seen[at].Stamp), .. _seen.Skip(at + 1)]);
             }
             if (_over.Task.Wait(Beat))
                 return;
@@ -67,10 +71,24 @@ internal sealed class FirmBoard : IFirmBoard
         // While somebody looks, one core stays free for the keys.
         var cores = new ParallelOptions { MaxDegreeOfParallelism = before.Count == 0 ? -1 : 1 };
         Parallel.For(0, paths.Count, cores, at => seen[at] = Stamp(paths[at]) is var stamp && !before.TryGetValue(paths[at], out var known)
-            ? new Seen(FirmHouses.Kept(paths[at]), stamp)
-            : known!.Stamp == stamp ? known : new Seen(known.Row with { Stale = true }, stamp));
+            ? See(FirmHouses.Kept(paths[at]), stamp)
+            : known!.Stamp != stamp ? See(known.Row with { Stale = true }, stamp)
+            : known.Marked == MarkedAt(known.Row) ? known : See(known.Row, stamp));
         return seen;
     }
+
+    /// <summary>A row with what is known of the office, which changes while the house does not.</summary>
+    private Seen See(FirmRow row, string? stamp)
+    {
+        // The time first, as with the stamp.
+        var marked = MarkedAt(row);
+        return new Seen(_office is not null && Begun(row) is { } begun && HeldChanges.Read(row.Held) is { Ok: true } held
+            ? row with { AtOffice = ExchangeMark.Between(OfficePlace.MarkOf(_office, begun), held.Value) } : row, stamp, marked);
+    }
+
+    private DateTime? MarkedAt(FirmRow row) => _office is not null && Begun(row) is { } begun ? OfficePlace.MarkedAt(_office, begun) : null;
+
+    private static ChangeId? Begun(FirmRow row) => row.Summary is { } summary ? ChangeId.Read(summary.Begun) : null;
 
     private static FirmRow MadeAnew(FirmRow row)
     {
@@ -104,5 +122,6 @@ internal sealed class FirmBoard : IFirmBoard
 
     /// <param name="Row">What is known of a house.</param>
     /// <param name="Stamp">The stamp of its file when that was last looked at; null where it could not be read.</param>
-    private sealed record Seen(FirmRow Row, string? Stamp);
+    /// <param name="Marked">When it was last remembered how far it was exchanged with the office; null where there is none.</param>
+    private sealed record Seen(FirmRow Row, string? Stamp, DateTime? Marked);
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Checks;
 using TrimOut.Core.History;
 using TrimOut.Core.Plans.Firm;
 using TrimOut.HouseFile;
+using TrimOut.Office;
 using TrimOut.Screens.Firm;
 
 namespace TrimOut.Desks.Firm;
@@ -62,13 +63,13 @@ internal static class FirmHouses
             {
                 var (log, remarks, inDoubt) = HouseSource.Read(path, goOn: false, aloud: false);
                 made = new SummaryFile(SummaryFile.ThisProgram, stamp, HouseSummary.Of(log, CheckReport.Of(log.House)), null,
-                    [.. remarks, .. NotCounted.Of(log)], inDoubt is not null);
+                    [.. remarks, .. NotCounted.Of(log)], inDoubt is not null, HeldChanges.Of(log.Changes.Select(c => c.Id)).ToString());
             }
             catch (Exception failed) when (ExitCode.Of(failed) is not null)
             {
                 // In a list nobody expects that looking changes something.
                 made = new SummaryFile(SummaryFile.ThisProgram, stamp, null, failed.Message.Replace(" Nothing was changed.", "", StringComparison.Ordinal),
-                    [], false);
+                    [], false, "");
             }
             made.Write(path);
             return Row(path, made, stale: false);
@@ -80,5 +81,5 @@ internal static class FirmHouses
     }
 
     private static FirmRow Row(string path, SummaryFile? from, bool stale) =>
-        new(path, from?.Summary, from?.Why, stale) { Remarks = from?.Remarks ?? [], InDoubt = from?.InDoubt == true };
+        new(path, from?.Summary, from?.Why, stale) { Remarks = from?.Remarks ?? [], InDoubt = from?.InDoubt == true, Held = from?.Held ?? "" };
 }

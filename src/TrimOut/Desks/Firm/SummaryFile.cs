@@ -15,7 +15,8 @@ namespace TrimOut.Desks.Firm;
 /// <param name="Why">Why it could not be; null where it could.</param>
 /// <param name="Remarks">What was to be said about how the house was found.</param>
 /// <param name="InDoubt">Whether saves of it are in doubt.</param>
-internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? Summary, string? Why, ImmutableArray<string> Remarks, bool InDoubt)
+/// <param name="Held">Exactly the changes that it has, as <see cref="Office.HeldChanges"/> writes them; empty where it could not be opened.</param>
+internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? Summary, string? Why, ImmutableArray<string> Remarks, bool InDoubt, string Held)
 {
     private const string Ending = ".summary";
     private const int Largest = 1 << 20;
@@ -70,7 +71,7 @@ internal sealed record SummaryFile(string Program, string Stamp, HouseSummary? S
             yield return Path.Combine(folder, HouseStamp.PlaceOf(house) + Ending);
     }
 
-    private static bool IsWhole(SummaryFile read) => read is { Program: not null, Stamp: not null, Remarks.IsDefault: false }
+    private static bool IsWhole(SummaryFile read) => read is { Program: not null, Stamp: not null, Held: not null, Remarks.IsDefault: false }
         && read.Remarks.All(r => r is not null) && (read.Summary is null ? read.Why is not null
         : read.Summary is
         {

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using TrimOut.Desks;
+using TrimOut.Desks.Secrets;
 using TrimOut.Office;
 
 namespace TrimOut.Verbs.Office;
@@ -26,12 +27,16 @@ internal static class OfficeVerb
         DeviceVerbs.BuildEnroll(),
         DeviceVerbs.BuildShutOut(),
         ListsVerb.Build(),
+        KeepSecretVerb.Build(),
         SetUpVerb.Build(),
         TrialVerb.Build(),
     };
 
-    /// <summary>The credentials that a command line names.</summary>
-    public static Credentials By(ParseResult parsed) => OfficePlace.Credentials(parsed.GetValue(CredentialsOption));
+    /// <summary>The credentials that a command line names, with their secret.</summary>
+    public static Credentials By(ParseResult parsed) => SystemSecrets.WithSecret(Named(parsed), SystemSecrets.Here, CancellationToken.None);
+
+    /// <summary>The same without asking anybody for the secret: for what connects to nothing.</summary>
+    public static Credentials Named(ParseResult parsed) => OfficePlace.Credentials(parsed.GetValue(CredentialsOption));
 
     /// <summary>Does something with the office, until it is done: a command line has nothing else to do meanwhile.</summary>
     public static T With<T>(Credentials office, Func<OfficeConnection, Task<T>> work) => Waited(async () =>

@@ -16,7 +16,7 @@ internal static class StatusVerb
         { path, OfficeVerb.CredentialsOption, Common.GoOn };
         verb.SetAction(parsed =>
         {
-            var (office, look) = (OfficeVerb.By(parsed), Look.By(parsed));
+            var (office, look) = (OfficeVerb.Named(parsed), Look.By(parsed));
             var log = look.At(parsed.GetRequiredValue(path));
             var status = ExchangeStatus.Of(OfficePlace.MarkOf(office, log), log);
             Console.Out.WriteLine(status.InWords);
