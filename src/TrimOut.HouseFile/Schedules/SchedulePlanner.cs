@@ -5,7 +5,6 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Plans.Visits;
 
 namespace TrimOut.HouseFile.Schedules;
 
@@ -92,6 +91,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         {
             Revised = _revised.ToImmutable(),
             Missing = missing,
+            Standing = missing.Select(t => (Tag: t, Is: StandsBy.WhatIsThere(_house.FindTag(t)!))).Where(m => m.Is is not null)
+                .ToImmutableDictionary(m => m.Tag, m => m.Is!),
         };
     }
 
@@ -199,7 +200,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private ImportedTags Tags => _tags ??= new ImportedTags(_house, log.Changes.Where(c => ScheduleImport.IsOne(c) && log.IsInForce(c.Id)));
 
-    private static string Typed(Head head) => string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}");
+    private static string Typed(Head head) =>
+        string.Create(CultureInfo.InvariantCulture, $"{head.By} {(head.Stored is null ? "emptied" : "typed")} it on {head.At:yyyy-MM-dd}");
 
     private void Revise(Subject of, SheetRow row, Fact fact, string? stored)
     {
@@ -243,12 +245,10 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     {
         _imports ??= log.Changes.Where(ScheduleImport.IsOne).Select(c => c.Id).ToHashSet();
         return WhyOther(of) is { } other ? other
-            : head?.Stored is null ? null
+            : head is null ? null
             : !_imports.Contains(head.Id) ? Typed(head)
             : IsMeasured(of) && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight) ? "the finished opening was measured"
-            : fact != WindowFacts.Room && fact != WindowFacts.Note && fact != WindowFacts.Facing && OnOrder(of) is { } ordered
-                ? $"{ordered.Tag} is on order: ask the maker first, and type it where it is to be another"
-            : null;
+            : StandsBy.Why(of, fact);
     }
 
     /// <summary>Why a row may be that of another window: this one came by another tag, and the schedule has both, as where two are swapped.</summary>
@@ -260,13 +260,6 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     /// <summary>One measure is enough: it is of the opening as it is, and what is drawn of that came before it.</summary>
     private static bool IsMeasured(Subject of) => of is Window { Widths: var (top, middle, bottom), Heights: var (left, centre, right) }
         && (top ?? middle ?? bottom ?? left ?? centre ?? right) is not null;
-
-    private static Unit? OnOrder(Subject of) => (of switch
-    {
-        Window window => window.Units,
-        Unit unit => [unit],
-        _ => [],
-    }).FirstOrDefault(VisitPlan.IsOrdered);
 
     private (string? Id, string? Name) Room(SheetRow row)
     {
