@@ -120,11 +120,14 @@ public sealed record ScheduleProblem(int Line, string Column, string Reason, boo
     /// <summary>Whether what was read all the same was taken as it stands, and is to be looked at.</summary>
     public bool Taken { get; init; }
 
+    /// <summary>Whether one window was taken where it says how many.</summary>
+    public bool OneTaken { get; init; }
+
     /// <summary>Whether nothing of the file could be read for it.</summary>
     public bool NothingRead { get; init; }
 
     /// <summary>What came of it, in a sentence.</summary>
-    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : Taken ? "It was taken as it stands." : "Left empty.";
+    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : OneTaken ? "One was taken." : Taken ? "It was taken as it stands." : "Left empty.";
 }
 
 /// <summary>The column that a field is taken from.</summary>
