@@ -16,8 +16,8 @@ public readonly record struct Azimuth(decimal Degrees)
     public static Result<Azimuth> Read(string? typed)
     {
         var text = (typed ?? "").Trim();
-        var letters = Words.Aggregate(text.ToLowerInvariant(), (t, w) => t.Replace(w, w[..1], StringComparison.Ordinal)).Replace("-", "", StringComparison.Ordinal)
-            .Replace(" ", "", StringComparison.Ordinal);
+        var letters = Words.Aggregate(text.ToLowerInvariant(), (t, w) => t.Replace(w, w[..1], StringComparison.Ordinal))
+            .Replace("-", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal);
         var point = Array.FindIndex(Points, p => string.Equals(p, letters, StringComparison.OrdinalIgnoreCase));
         if (point >= 0)
             return new Azimuth(point * 22.5m);

@@ -160,7 +160,8 @@ internal sealed class ColumnMap
     private static bool HoldsFigures(IEnumerable<SheetRow> rows, int column)
     {
         var cells = rows.Take(RowsToLookAt).Select(r => r.At(column)).Where(c => c.Length > 0).ToList();
-        return cells.Count > 0 && cells.All(c => char.IsAsciiDigit(c[0]) && c.All(s => char.IsAsciiDigit(s) || " .,mftsq²2".Contains(s, StringComparison.Ordinal)));
+        return cells.Count > 0 && cells.All(c => char.IsAsciiDigit(c[0])
+            && c.All(s => char.IsAsciiDigit(s) || " .,mftsq²2".Contains(s, StringComparison.Ordinal)));
     }
 
     /// <summary>Columns that are headed as such a field usually is, the surest header first.</summary>

@@ -35,7 +35,8 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
 
     /// <summary>Width and height in one.</summary>
     public static ScheduleField Size { get; } = new("size", ["size", "sizecode", "unitsize", "nominalsize", "windowsize", "roughopening", "ro", "wxh",
-        "dimensions", "sizewxh", "roughopeningwxh", "rowxh", "bxh", "größe", "maße", "abmessungen", "rohbaumaß", "rohöffnung", "tamaño", "medidas", "dimensiones", "hueco"],
+        "dimensions", "sizewxh", "roughopeningwxh", "rowxh", "bxh",
+        "größe", "maße", "abmessungen", "rohbaumaß", "rohöffnung", "tamaño", "medidas", "dimensiones", "hueco"],
         "width by height: 4050 is 4'-0\" by 5'-0\"; 36 x 60; 915 x 1830 mm");
 
     /// <summary>Where it looks out to.</summary>

@@ -127,7 +127,8 @@ public sealed record ScheduleProblem(int Line, string Column, string Reason, boo
     public bool NothingRead { get; init; }
 
     /// <summary>What came of it, in a sentence.</summary>
-    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : OneTaken ? "One was taken." : Taken ? "It was taken as it stands." : "Left empty.";
+    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : OneTaken ? "One was taken."
+        : Taken ? "It was taken as it stands." : "Left empty.";
 }
 
 /// <summary>The column that a field is taken from.</summary>

@@ -68,8 +68,8 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
                 + "here (U+FFFD): look at it.", RowLost: false)
             { Taken = true });
         if (DateTag().IsMatch(tag))
-            _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(ScheduleField.Tag), $"\"{tag}\" is a date, as a spreadsheet makes one of a tag such as 3-4: "
-                + "look at what it is on the drawing.", RowLost: false)
+            _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(ScheduleField.Tag), $"\"{tag}\" is a date, as a spreadsheet makes one of a tag "
+                + "such as 3-4: look at what it is on the drawing.", RowLost: false)
             { Taken = true });
         var count = Count(row);
         for (var one = 1; one <= count; one++)

@@ -46,7 +46,8 @@ public sealed class ImportVerbTests : IDisposable
     public void AWindowOnOrderIsNotLeftOutByAWordForAllThatAreGone()
     {
         Assert.Equal(0, Import("Mark,Width,Lead side\nW01,30,left\nW02,30,left\nW03,30,left\n").Code);
-        Assert.Equal(0, _run.RunWith("W01\tordered on\t2026-03-01\nW03\ttail at window\t36\n", "set", "elm.trimout").Code);
+        Assert.Equal(0, _run.RunWith("W01\torder width\t29\nW01\torder height\t40\n"
+            + "W01\tordered on\t2026-03-01\nW03\ttail at window\t36\n", "set", "elm.trimout").Code);
         var ended = Import("Mark,Width,Lead side\nW03,30,right\n", "--revised", "--gone", "leave-out");
         Assert.Contains("W03, Lead side: left here, right in the schedule. Kept: the cable of W03 lies in the wall: look at it with the office", ended.Error);
         Assert.Contains("Not in this schedule, and noted as gone: W01.", ended.Error);
