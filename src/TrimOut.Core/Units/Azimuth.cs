@@ -7,14 +7,18 @@ public readonly record struct Azimuth(decimal Degrees)
     private static readonly string[] Points =
         ["N", "NNE", "NE", "ENE", "E", "ESE", "SE", "SSE", "S", "SSW", "SW", "WSW", "W", "WNW", "NW", "NNW"];
 
+    private static readonly string[] Words = ["north", "east", "south", "west"];
+
     /// <summary>The nearest of the sixteen compass points.</summary>
     public string Point => Points[(int)Math.Round(Degrees / 22.5m, MidpointRounding.AwayFromZero) % 16];
 
-    /// <summary>Reads degrees or a compass point: <c>180</c>, <c>SSW</c>.</summary>
+    /// <summary>Reads degrees or a compass point: <c>180</c>, <c>SSW</c>, <c>south-west</c>.</summary>
     public static Result<Azimuth> Read(string? typed)
     {
         var text = (typed ?? "").Trim();
-        var point = Array.FindIndex(Points, p => string.Equals(p, text, StringComparison.OrdinalIgnoreCase));
+        var letters = Words.Aggregate(text.ToLowerInvariant(), (t, w) => t.Replace(w, w[..1], StringComparison.Ordinal))
+            .Replace("-", "", StringComparison.Ordinal).Replace(" ", "", StringComparison.Ordinal);
+        var point = Array.FindIndex(Points, p => string.Equals(p, letters, StringComparison.OrdinalIgnoreCase));
         if (point >= 0)
             return new Azimuth(point * 22.5m);
         return NumberText.Read(text, "degrees", 0, 360, ("", 1), ("deg", 1), ("degrees", 1)) is { Ok: true } degrees

@@ -17,9 +17,9 @@ internal sealed class ColumnMap
     private readonly SheetRow? _group;
     private readonly SheetRow _lower;
 
-    private ColumnMap(int headerIndex, SheetRow header, SheetRow? group, SheetRow lower, IReadOnlyDictionary<ScheduleField, string> named)
+    private ColumnMap(int headerIndex, SheetRow header, SheetRow? group, IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
     {
-        (HeaderIndex, Header, _group, _lower) = (headerIndex, header, group, lower);
+        (HeaderIndex, Header, _group, _lower) = (headerIndex, header, group, rows[headerIndex]);
         var plain = header.Cells.Select(HeaderName.Of).ToList();
         foreach (var (field, typed) in named.OrderBy(n => ScheduleField.All.IndexOf(n.Key)))
         {
@@ -36,6 +36,8 @@ internal sealed class ColumnMap
         foreach (var field in ScheduleField.All.Where(f => !_columns.ContainsKey(f) && !_none.Contains(f)))
         {
             var free = Matches(field, plain).Where(c => _columns.Values.All(t => t.Column != c)).ToList();
+            if (field == ScheduleField.Room && free.RemoveAll(c => plain[c].Name == "area" && HoldsFigures(rows.Skip(headerIndex + 1), c)) > 0)
+                _remarks.Add("\"Area\" holds figures, and is taken for no room");
             if (free.Count == 0)
                 continue;
             _columns[field] = (free[0], plain[free[0]].Unit);
@@ -98,6 +100,9 @@ internal sealed class ColumnMap
     /// <summary>The unit that a field's header names, such as "mm"; empty when it names none.</summary>
     public string UnitOf(ScheduleField field) => _columns.TryGetValue(field, out var at) ? at.Unit : "";
 
+    /// <summary>Whether a field has a column.</summary>
+    public bool Has(ScheduleField field) => _columns.ContainsKey(field);
+
     /// <summary>The header of a field's column.</summary>
     public string HeaderOf(ScheduleField field) => _columns.TryGetValue(field, out var at) ? Header.At(at.Column) : field.Name;
 
@@ -109,7 +114,7 @@ internal sealed class ColumnMap
     /// <param name="named">Columns that the user named: field to header.</param>
     public static ColumnMap Find(IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
     {
-        var maps = rows.Take(RowsToLookAt).SelectMany((row, at) => at == 0 ? [Map(at, row, named)] : new[] { Map(at, row, named), Under(at, rows, named) })
+        var maps = rows.Take(RowsToLookAt).SelectMany((_, at) => at == 0 ? [Map(at, rows, named)] : new[] { Map(at, rows, named), Under(at, rows, named) })
             .ToList();
         var best = maps.Where(m => m.CanRead).MaxBy(m => (m.InFull, m.ByHeaders, m.Told, m.IsTold))
             ?? Map(LikeliestHeader(rows, named), rows, named);
@@ -117,9 +122,8 @@ internal sealed class ColumnMap
         return best;
     }
 
-    private static ColumnMap Map(int at, SheetRow row, IReadOnlyDictionary<ScheduleField, string> named) => new(at, row, null, row, named);
-
-    private static ColumnMap Map(int at, IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named) => Map(at, rows[at], named);
+    private static ColumnMap Map(int at, IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named) =>
+        new(at, rows[at], null, rows, named);
 
     /// <summary>A header below one that heads several columns at once: each by both, the upper one reaching as far as nothing else stands in it.</summary>
     private static ColumnMap Under(int at, IReadOnlyList<SheetRow> rows, IReadOnlyDictionary<ScheduleField, string> named)
@@ -131,10 +135,18 @@ internal sealed class ColumnMap
             {
                 over = group.At(column) is { Length: > 0 } begins ? begins : over;
                 // A cell that is merged over both rows stands in each.
-                return cell.Length == 0 || cell == group.At(column) ? group.At(column) : $"{over} {cell}".Trim();
+                return cell.Length == 0 || cell == group.At(column) ? group.At(column)
+                    : group.At(column).Length == 0 && IsByItself(over, cell) ? cell : $"{over} {cell}".Trim();
             })],
         };
-        return new ColumnMap(at, both, group, row, named);
+        return new ColumnMap(at, both, group, rows, named);
+    }
+
+    /// <summary>Whether a header is no longer below the group to its left: the room behind a rough opening, which is no width or height of it.</summary>
+    private static bool IsByItself(string over, string cell)
+    {
+        static ScheduleField? Of(string header) => ScheduleField.All.FirstOrDefault(f => f.Headers.Contains(HeaderName.Of(header).Name));
+        return Of($"{over} {cell}") is null && Of(cell) is { IsLength: false };
     }
 
     /// <summary>The row that has most of the headers that were asked for, and then most cells of words: rows of windows have figures.</summary>
@@ -143,6 +155,14 @@ internal sealed class ColumnMap
             named.Values.Count(n => rows[at].Cells.Contains(n.Trim(), StringComparer.OrdinalIgnoreCase)),
             rows[at].Cells.Count(c => c.Length > 0 && !c.Any(char.IsAsciiDigit)),
             -at));
+
+    /// <summary>Whether a column has sizes of rooms or glass rather than names: figures, with a unit of area or without.</summary>
+    private static bool HoldsFigures(IEnumerable<SheetRow> rows, int column)
+    {
+        var cells = rows.Take(RowsToLookAt).Select(r => r.At(column)).Where(c => c.Length > 0).ToList();
+        return cells.Count > 0 && cells.All(c => char.IsAsciiDigit(c[0])
+            && c.All(s => char.IsAsciiDigit(s) || " .,mftsq²2".Contains(s, StringComparison.Ordinal)));
+    }
 
     /// <summary>Columns that are headed as such a field usually is, the surest header first.</summary>
     private static IEnumerable<int> Matches(ScheduleField field, List<HeaderName> header) =>

@@ -113,14 +113,30 @@ internal static class CsvRows
 
     private static bool IsLetter(byte sign) => char.IsAsciiLetter((char)sign);
 
+    private static readonly char[] Separators = [',', ';', '\t'];
+
     /// <summary>The rows, or on which line a quote is broken.</summary>
-    public static Result<IReadOnlyList<SheetRow>> Read(string text)
+    /// <param name="text">The text.</param>
+    /// <param name="fits">
+    /// Whether rows can be those of a schedule. The sign that parts the first line that has one parts the others, unless only another one makes rows that fit:
+    /// above a table there may be a title with a comma.
+    /// </param>
+    public static Result<IReadOnlyList<SheetRow>> Read(string text, Func<IReadOnlyList<SheetRow>, bool> fits)
+    {
+        var first = Separator(text);
+        var rows = Read(text, first);
+        return rows.Ok && fits(rows.Value) ? rows
+            : Separators.Where(s => s != first && text.Contains(s, StringComparison.Ordinal)).Select(s => Read(text, s))
+                .FirstOrDefault(r => r.Ok && fits(r.Value)) is { Ok: true } other ? other : rows;
+    }
+
+    private static Result<IReadOnlyList<SheetRow>> Read(string text, char separator)
     {
         long broken = 0;
         long bareQuote = 0;
         var options = new CsvReaderOptions
         {
-            Separator = Separator(text),
+            Separator = separator,
             HasHeader = false,
             SkipEmptyLines = false,
             TrackLineNumbers = true,
@@ -138,7 +154,7 @@ internal static class CsvRows
         using var reader = CsvReader.FromText(text, options);
         while (reader.Read())
         {
-            var cells = Enumerable.Range(0, reader.FieldCount).Select(c => CsvTable.WithoutGuard(reader[c].ToString().Trim())).ToList();
+            var cells = Enumerable.Range(0, reader.FieldCount).Select(c => Plain(reader[c].ToString().Trim())).ToList();
             if (bareQuote == reader.LineNumber && cells.Any(c => c.Contains('\n', StringComparison.Ordinal)))
                 broken = bareQuote;
             if (broken > 0)
@@ -154,6 +170,10 @@ internal static class CsvRows
         }
         return rows;
     }
+
+    /// <summary>A cell without the apostrophe, or the formula of a text, that keep a spreadsheet from taking it for something else: <c>="007"</c>.</summary>
+    private static string Plain(string cell) => cell is ['=', '"', .., '"'] && cell.Length > 3 && cell.Count('"') == 2 ? cell[2..^1].Trim()
+        : CsvTable.WithoutGuard(cell);
 
     private static char Separator(string text)
     {

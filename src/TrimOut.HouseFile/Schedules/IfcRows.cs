@@ -35,13 +35,15 @@ internal static class IfcRows
         var model = new IfcModel(StepText.Entities(text, wanted.Contains));
         if (model.Windows.Count == 0)
             return new Refusal("The model has no windows (IFCWINDOW). Nothing was imported.");
+        if (model.Windows.Count > CsvRows.MostRows)
+            return new Refusal($"The model has more than {CsvRows.MostRows} windows: that is no house's. Nothing was imported.");
         if (model.MillimetresPerUnit is not { } unit)
             return new Refusal("The model does not say in which unit its lengths are (IFCUNITASSIGNMENT). Nothing was imported.");
         // Points and directions are most of a model; only those of the placements are read.
         model.Place(StepText.Entities(text, t => t is "IFCCARTESIANPOINT" or "IFCDIRECTION"));
         var facing = IfcFacing.Of(model);
         var rows = new List<SheetRow> { new(1, Header) };
-        rows.AddRange(model.Windows.Take(CsvRows.MostRows).Select(w => new SheetRow(w.Line,
+        rows.AddRange(model.Windows.Select(w => new SheetRow(w.Line,
         [
             model.TagOf(w), model.RoomOf(w) ?? "", model.StoreyOf(w)?.Text(2) ?? "", Size(w.Number(9), unit), Size(w.Number(8), unit),
             facing.TryGetValue(w.Id, out var azimuth) ? azimuth.ToString(CultureInfo.InvariantCulture) : "", w.Text(4) ?? "",

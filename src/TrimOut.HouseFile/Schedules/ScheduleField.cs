@@ -10,7 +10,8 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
 {
     /// <summary>The window's tag.</summary>
     public static ScheduleField Tag { get; } = new("tag", ["tag", "mark", "windowmark", "windowtag", "no", "number", "windowno", "windownumber", "windowid",
-        "id", "ref", "reference", "symbol", "pos", "position", "nr", "fensternr", "fenster", "marca", "núm", "número", "ventana"], "the window's tag");
+        "id", "ref", "reference", "symbol", "pos", "position", "nr", "fensternr", "fenster", "marca", "núm", "número", "ventana",
+        "window", "windows"], "the window's tag");
 
     /// <summary>The room.</summary>
     public static ScheduleField Room { get; } = new("room", ["room", "roomname", "location", "space", "area", "where",
@@ -34,7 +35,8 @@ public sealed record ScheduleField(string Name, ImmutableArray<string> Headers, 
 
     /// <summary>Width and height in one.</summary>
     public static ScheduleField Size { get; } = new("size", ["size", "sizecode", "unitsize", "nominalsize", "windowsize", "roughopening", "ro", "wxh",
-        "dimensions", "größe", "maße", "abmessungen", "rohbaumaß", "rohöffnung", "tamaño", "medidas", "dimensiones", "hueco"],
+        "dimensions", "sizewxh", "roughopeningwxh", "rowxh", "bxh",
+        "größe", "maße", "abmessungen", "rohbaumaß", "rohöffnung", "tamaño", "medidas", "dimensiones", "hueco"],
         "width by height: 4050 is 4'-0\" by 5'-0\"; 36 x 60; 915 x 1830 mm");
 
     /// <summary>Where it looks out to.</summary>

@@ -64,7 +64,7 @@ public static partial class ScheduleImport
     /// <param name="options">How to read it.</param>
     /// <returns>The plan, or why nothing at all can be read.</returns>
     public static Result<SchedulePlan> Plan(HouseLog log, byte[] file, string name, ScheduleOptions options) =>
-        ScheduleSheets.Read(file, name, options.Encoding).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
+        ScheduleSheets.Read(file, name, options).Then(sheets => Chosen(sheets, name, options)).Then<SchedulePlan>(chosen =>
             {
                 var planner = new SchedulePlanner(log, chosen.Map, options)
                 {
@@ -81,10 +81,15 @@ public static partial class ScheduleImport
                 }
                 var of = chosen.Sheet.Name is { } sheet && sheet != name ? $"{name}, sheet {sheet}" : name;
                 var plan = planner.Finish($"{Begins}{of}") with { Sheet = chosen.Sheet.Name };
-                return chosen.Sheet.Remark is { } remark ? plan with { Understood = [remark, .. plan.Understood] } : plan;
+                return plan with { Understood = [.. new[] { chosen.Sheet.Remark, OtherSheets(chosen.Others) }.OfType<string>(), .. plan.Understood] };
             });
 
-    private static Result<(Sheet Sheet, ColumnMap Map)> Chosen(IReadOnlyList<Sheet> sheets, string name, ScheduleOptions options)
+    /// <summary>That there are more sheets with tags, such as one for each floor; null where there are none.</summary>
+    private static string? OtherSheets(IReadOnlyList<string> others) => others.Count == 0 ? null
+        : $"nothing is taken from {(others.Count == 1 ? "another sheet" : "other sheets")} with tags: {string.Join(", ", others)}; trimout import --sheet "
+            + "\"" + others[0] + "\" takes in that one";
+
+    private static Result<(Sheet Sheet, ColumnMap Map, IReadOnlyList<string> Others)> Chosen(IReadOnlyList<Sheet> sheets, string name, ScheduleOptions options)
     {
         var asked = options.Sheet is not { } wanted ? sheets
             : [.. sheets.Where(s => string.Equals(s.Name, wanted, StringComparison.OrdinalIgnoreCase))];
@@ -98,7 +103,9 @@ public static partial class ScheduleImport
         if (map.Misfits.Count > 0 && !options.AsBefore)
             return new Refusal($"{string.Join(" ", map.Misfits)} Nothing was imported.");
         var headers = map.Header.Cells.Where(c => c.Length > 0).ToList();
-        return map.CanRead || options.Unmapped ? (sheet, map)
+        var others = options.Sheet is not null ? []
+            : mapped.Where(m => m.Map.CanRead && m.Sheet != sheet && m.Sheet.Name is not null).Select(m => m.Sheet.Name!).ToList();
+        return map.CanRead || options.Unmapped ? (sheet, map, others)
             : new Refusal("No row names a column with the windows' tags and one more thing to import. The columns are: "
                 + $"{string.Join(", ", headers.Take(HeadersNamed))}. Say which is which, such as --column tag=\"{headers[0]}\". Nothing was imported.");
     }

@@ -35,10 +35,16 @@ public sealed record SchedulePlan(
     /// </summary>
     public ImmutableArray<string> Missing { get; init; } = [];
 
+    /// <summary>
+    /// Of those that are missing the ones that are on order, here, or have a cable in the wall, with which of these it is: none of them is left out unless
+    /// somebody says so of that one.
+    /// </summary>
+    public ImmutableDictionary<string, string> Standing { get; init; } = ImmutableDictionary<string, string>.Empty;
+
     /// <summary>The plan without the rows of some windows, and with what becomes of those that the schedule no longer has.</summary>
     /// <param name="house">The house.</param>
     /// <param name="left">Tags of windows of which nothing is taken.</param>
-    /// <param name="gone">What becomes of each window that is missing.</param>
+    /// <param name="gone">What becomes of each window that is missing; one that is standing is noted where the others are left out.</param>
     /// <param name="on">The day of the schedule.</param>
     /// <returns>That, or which tag is nowhere in it.</returns>
     public Result<SchedulePlan> Choosing(House house, IReadOnlyCollection<string> left, GoneAs gone, DateOnly on)
@@ -51,7 +57,7 @@ public sealed record SchedulePlan(
             [.. Revised.Select(r => r.KeptBecause is null && Leaves(r.Tag) ? r with { KeptBecause = "left, as you chose" } : r)];
         var edits = Windows.Where(w => Leaves(w.Tag)).SelectMany(w => w.Edits).Concat(Revised.Where(r => Leaves(r.Tag)).SelectMany(r => r.Edits));
         return TakeRows.Of(Draft, edits, windows.Length, values.Count(v => v.KeptBecause is null),
-            Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, gone)), on)
+            Missing.Select(t => house.FindTag(t)).OfType<Window>().Select(w => (w, As(w, gone))), on)
             .Then<SchedulePlan>(draft => this with
             {
                 Draft = draft,
@@ -60,9 +66,12 @@ public sealed record SchedulePlan(
                 NewRooms = [.. draft.Edits.OfType<Edit.Put>().Where(p => p.Field == RoomFacts.Name.Name && draft.Edits.OfType<Edit.Add>()
                     .Any(a => a.Kind == ItemKind.Room && a.Item == p.Item)).Select(p => p.Value!)],
                 Gone = gone,
-                GoneIsNew = gone != GoneAs.Left && Missing.Any(t => house.FindTag(t) is { } window && !(gone == GoneAs.Noted && TakeRows.IsNoted(window))),
+                GoneIsNew = gone != GoneAs.Left && Missing.Any(t =>
+                    house.FindTag(t) is { } window && !(As(window, gone) == GoneAs.Noted && TakeRows.IsNoted(window))),
             });
     }
+
+    private GoneAs As(Window window, GoneAs gone) => gone == GoneAs.LeftOut && Standing.ContainsKey(window.Tag) ? GoneAs.Noted : gone;
 
     /// <summary>What becomes of the windows that are missing.</summary>
     public GoneAs Gone { get; private init; }
@@ -111,11 +120,15 @@ public sealed record ScheduleProblem(int Line, string Column, string Reason, boo
     /// <summary>Whether what was read all the same was taken as it stands, and is to be looked at.</summary>
     public bool Taken { get; init; }
 
+    /// <summary>Whether one window was taken where it says how many.</summary>
+    public bool OneTaken { get; init; }
+
     /// <summary>Whether nothing of the file could be read for it.</summary>
     public bool NothingRead { get; init; }
 
     /// <summary>What came of it, in a sentence.</summary>
-    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : Taken ? "It was taken as it stands." : "Left empty.";
+    public string Outcome => NothingRead ? "Nothing was read." : RowLost ? "The row was left out." : OneTaken ? "One was taken."
+        : Taken ? "It was taken as it stands." : "Left empty.";
 }
 
 /// <summary>The column that a field is taken from.</summary>

@@ -1,16 +1,16 @@
 using System.Collections.Immutable;
 using System.Globalization;
+using System.Text.RegularExpressions;
 using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
-using TrimOut.Core.Plans.Visits;
 
 namespace TrimOut.HouseFile.Schedules;
 
 /// <summary>Turns the rows of a schedule into one change, row by row, and keeps a list of what it could not read.</summary>
-internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptions options)
+internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptions options)
 {
     private static readonly (ScheduleField Field, Fact Fact)[] UnitColumns =
         [(ScheduleField.Kind, UnitFacts.Kind), (ScheduleField.LeadSide, UnitFacts.LeadSide), (ScheduleField.Power, UnitFacts.Power)];
@@ -67,6 +67,10 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             _problems.Add(new ScheduleProblem(row.Line, map.Header.At(row.Cells.ToList().IndexOf(lost)), $"\"{lost}\" has a sign that was lost before it came "
                 + "here (U+FFFD): look at it.", RowLost: false)
             { Taken = true });
+        if (DateTag().IsMatch(tag))
+            _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(ScheduleField.Tag), $"\"{tag}\" is a date, as a spreadsheet makes one of a tag "
+                + "such as 3-4: look at what it is on the drawing.", RowLost: false)
+            { Taken = true });
         var count = Count(row);
         for (var one = 1; one <= count; one++)
             AddWindow(row, count == 1 ? tag : string.Create(CultureInfo.InvariantCulture, $"{tag}-{one}"), quiet: one > 1);
@@ -92,6 +96,8 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         {
             Revised = _revised.ToImmutable(),
             Missing = missing,
+            Standing = missing.Select(t => (Tag: t, Is: StandsBy.WhatIsThere(_house.FindTag(t)!))).Where(m => m.Is is not null)
+                .ToImmutableDictionary(m => m.Tag, m => m.Is!),
         };
     }
 
@@ -164,17 +170,17 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             _understood.Add($"{window.Tag} is in the schedule, and {(window.LeftOut ? "is left out here as" : "its note says that it is")} gone from one");
         ReviseLeftOut(window, row);
         var size = Size(row, window.Tag, quiet);
-        Revise(window, row, WindowFacts.RoughWidth, size.Width);
-        Revise(window, row, WindowFacts.RoughHeight, size.Height);
-        Revise(window, row, WindowFacts.Facing, Read(row, ScheduleField.Facing, WindowFacts.Facing, quiet: quiet));
-        Revise(window, row, WindowFacts.Reach, Read(row, ScheduleField.Reach, WindowFacts.Reach, quiet: quiet));
-        Revise(window, row, WindowFacts.Mount, Read(row, ScheduleField.Mount, WindowFacts.Mount, quiet: quiet));
+        Revise(window, row, WindowFacts.RoughWidth, size.Width, ScheduleField.Width, ScheduleField.Size);
+        Revise(window, row, WindowFacts.RoughHeight, size.Height, ScheduleField.Height, ScheduleField.Size);
+        Revise(window, row, WindowFacts.Facing, Read(row, ScheduleField.Facing, WindowFacts.Facing, quiet: quiet), ScheduleField.Facing);
+        Revise(window, row, WindowFacts.Reach, Read(row, ScheduleField.Reach, WindowFacts.Reach, quiet: quiet), ScheduleField.Reach);
+        Revise(window, row, WindowFacts.Mount, Read(row, ScheduleField.Mount, WindowFacts.Mount, quiet: quiet), ScheduleField.Mount);
         Revise(window, row, WindowFacts.Note, Note(row, quiet));
         ReviseRoom(window, row);
         if (window.Units is [var unit])
         {
             foreach (var (field, fact) in UnitColumns)
-                Revise(unit, row, fact, Read(row, field, fact, quiet: quiet));
+                Revise(unit, row, fact, Read(row, field, fact, quiet: quiet), field);
         }
         else if (UnitColumns.Any(c => map.Cell(row, c.Field).Length > 0))
         {
@@ -199,11 +205,17 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private ImportedTags Tags => _tags ??= new ImportedTags(_house, log.Changes.Where(c => ScheduleImport.IsOne(c) && log.IsInForce(c.Id)));
 
-    private static string Typed(Head head) => string.Create(CultureInfo.InvariantCulture, $"{head.By} typed it on {head.At:yyyy-MM-dd}");
+    private static string Typed(Head head) =>
+        string.Create(CultureInfo.InvariantCulture, $"{head.By} {(head.Stored is null ? "emptied" : "typed")} it on {head.At:yyyy-MM-dd}");
 
-    private void Revise(Subject of, SheetRow row, Fact fact, string? stored)
+    private void Revise(Subject of, SheetRow row, Fact fact, string? stored, params ScheduleField[] columns)
     {
         var head = of.Item.Latest(fact);
+        if (stored is null && head?.Stored is { } had && columns.Any(map.Has) && columns.All(c => map.Cell(row, c).Length == 0) && IsImported(head))
+        {
+            _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, fact.ShowStored(had, _house), "nothing",
+                "a blank in a schedule takes nothing away; empty it here where it is to be blank"));
+        }
         if (stored is null || stored == head?.Stored)
             return;
         var kept = KeptBecause(of, fact, head);
@@ -238,17 +250,16 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
             .Any(p => p.Item == room.Id && p.Field == RoomFacts.Name.Name && SameName.Comparer.Equals(p.Value, named))
         ? string.Create(CultureInfo.InvariantCulture, $"{head.By} renamed that room on {head.At:yyyy-MM-dd}") : null;
 
+    private bool IsImported(Head head) => (_imports ??= log.Changes.Where(ScheduleImport.IsOne).Select(c => c.Id).ToHashSet()).Contains(head.Id);
+
     /// <summary>Why what the house has stays: somebody typed it here, or the opening was measured, or the maker has it; no office knows it better.</summary>
     private string? KeptBecause(Subject of, Fact fact, Head? head)
     {
-        _imports ??= log.Changes.Where(ScheduleImport.IsOne).Select(c => c.Id).ToHashSet();
         return WhyOther(of) is { } other ? other
-            : head?.Stored is null ? null
-            : !_imports.Contains(head.Id) ? Typed(head)
+            : head is null ? null
+            : !IsImported(head) ? Typed(head)
             : IsMeasured(of) && (fact == WindowFacts.RoughWidth || fact == WindowFacts.RoughHeight) ? "the finished opening was measured"
-            : fact != WindowFacts.Room && fact != WindowFacts.Note && fact != WindowFacts.Facing && OnOrder(of) is { } ordered
-                ? $"{ordered.Tag} is on order: ask the maker first, and type it where it is to be another"
-            : null;
+            : StandsBy.Why(of, fact);
     }
 
     /// <summary>Why a row may be that of another window: this one came by another tag, and the schedule has both, as where two are swapped.</summary>
@@ -260,13 +271,6 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
     /// <summary>One measure is enough: it is of the opening as it is, and what is drawn of that came before it.</summary>
     private static bool IsMeasured(Subject of) => of is Window { Widths: var (top, middle, bottom), Heights: var (left, centre, right) }
         && (top ?? middle ?? bottom ?? left ?? centre ?? right) is not null;
-
-    private static Unit? OnOrder(Subject of) => (of switch
-    {
-        Window window => window.Units,
-        Unit unit => [unit],
-        _ => [],
-    }).FirstOrDefault(VisitPlan.IsOrdered);
 
     private (string? Id, string? Name) Room(SheetRow row)
     {
@@ -299,7 +303,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         var height = Length(row, ScheduleField.Height, WindowFacts.RoughHeight, map.Cell(row, ScheduleField.Height), quiet);
         if (map.Cell(row, ScheduleField.Size) is not { Length: > 0 } cell || (width is not null && height is not null))
             return (width, height);
-        var read = SizeText.Read(cell);
+        var read = SheetError.Of(cell) is { } error ? new Refusal(error) : SizeText.Read(cell);
         if (!read.Ok)
         {
             if (!quiet)
@@ -364,9 +368,13 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
         var cell = map.Cell(row, ScheduleField.Quantity);
         if (cell.Length == 0)
             return 1;
-        if (int.TryParse(cell, NumberStyles.None, CultureInfo.InvariantCulture, out var count) && count is > 0 and <= 99)
-            return count;
-        Problem(row, ScheduleField.Quantity, $"\"{cell}\" is no number of windows from 1 to 99. One was taken.", rowLost: false);
+        if (decimal.TryParse(cell.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out var count)
+            && count is > 0 and <= 99 && count == Math.Truncate(count))
+            return (int)count;
+        _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(ScheduleField.Quantity), $"\"{cell}\" is no number of windows from 1 to 99.", RowLost: false)
+        {
+            OneTaken = true,
+        });
         return 1;
     }
 
@@ -380,7 +388,7 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private string? ReadText(SheetRow row, ScheduleField field, Fact fact, string text, bool quiet, bool rowLost)
     {
-        var read = fact.ReadTyped(text, _house);
+        var read = SheetError.Of(text) is { } error ? new Refusal(error) : fact.ReadTyped(text, _house);
         if (read.Ok && Chosen.Contains(fact) && fact.ShowStored(read.Value, _house) is var shown && !SameName.Comparer.Equals(shown, text))
         {
             if (fact == UnitFacts.Kind && text.Length < LettersOfKind)
@@ -406,6 +414,9 @@ internal sealed class SchedulePlanner(HouseLog log, ColumnMap map, ScheduleOptio
 
     private void Problem(SheetRow row, ScheduleField field, string reason, bool rowLost) =>
         _problems.Add(new ScheduleProblem(row.Line, map.HeaderOf(field), reason, rowLost));
+
+    [GeneratedRegex(@"^(\d{4}-\d{2}-\d{2}|\d{1,2}[-/. ][A-Z][a-z]{2}|[A-Z][a-z]{2}[-/. ]\d{2}|\d{1,2}[/.]\d{1,2}[/.]\d{4})$")]
+    private static partial Regex DateTag();
 
     /// <summary>What a row is that is no window; null where it is one.</summary>
     private string? NoWindow(SheetRow row) => map.IsHeader(row) ? "the header again"

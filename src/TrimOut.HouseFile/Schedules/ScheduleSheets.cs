@@ -10,16 +10,19 @@ internal static class ScheduleSheets
     /// <summary>The sheets of a file: several of a spreadsheet, else one.</summary>
     /// <param name="file">Its bytes.</param>
     /// <param name="name">What it is called.</param>
-    /// <param name="encoding">The encoding of text as the user named it; null goes by the text.</param>
-    public static Result<IReadOnlyList<Sheet>> Read(byte[] file, string name, string? encoding)
+    /// <param name="options">How it is to be read: the encoding of text as the user named it, and columns.</param>
+    public static Result<IReadOnlyList<Sheet>> Read(byte[] file, string name, ScheduleOptions options)
     {
+        var encoding = options.Encoding;
         if (SpreadsheetRows.IsOne(file))
             return SpreadsheetRows.Read(file);
         if (IfcRows.IsOne(file))
             return IfcRows.Read(file).Then<IReadOnlyList<Sheet>>(rows => new Sheet[] { new(null, rows) { Remark = IfcRows.AboutFacing } });
         if (encoding is null && Array.IndexOf(file, (byte)0) >= 0 && file is not ([0xff, 0xfe, ..] or [0xfe, 0xff, ..]))
             return new Refusal($"{name} is no text file, no spreadsheet and no building model (IFC). Export the schedule as CSV or .xlsx.");
-        return (encoding is null ? CsvRows.Decode(file) : Decode(file, encoding)).Then(CsvRows.Read).Then(Alone);
+        return (encoding is null ? CsvRows.Decode(file) : Decode(file, encoding)).Then(text => CsvRows.Read(text, IsSchedule)).Then(Alone);
+
+        bool IsSchedule(IReadOnlyList<SheetRow> rows) => !rows.All(r => r.IsBlank) && ColumnMap.Find(rows, options.Columns).CanRead;
     }
 
     private static Result<IReadOnlyList<Sheet>> Alone(IReadOnlyList<SheetRow> rows) => new Sheet[] { new(null, rows) };

@@ -52,10 +52,11 @@ internal static partial class SizePatterns
     [GeneratedRegex(@"\s*(?:[xX×*]|\bby\b)\s*")]
     public static partial Regex By();
 
-    [GeneratedRegex(@"\s*(?:mm|cm|m|in\.?|ft\.?)$", RegexOptions.IgnoreCase)]
+    [GeneratedRegex(@"\s*(?:mm|cm|m|in\.?|inch(?:es)?|ft\.?|feet|[""'″′])$", RegexOptions.IgnoreCase)]
     public static partial Regex Unit();
 
-    [GeneratedRegex(@"^[\d\s./-]+$")]
+    /// <summary>A number, or one with a fraction written or printed, and no unit.</summary>
+    [GeneratedRegex(@"^[\d\s./⁄½¼¾⅛⅜⅝⅞-]+$")]
     public static partial Regex Bare();
 
     [GeneratedRegex(@"^\d+,\d{1,2}(?!\d)\D*$")]

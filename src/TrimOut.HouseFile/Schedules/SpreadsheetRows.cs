@@ -35,13 +35,14 @@ internal static class SpreadsheetRows
         {
             if (file.AsSpan().StartsWith(Zip) && Unpacked(file) > MostUnpacked)
                 return new Refusal($"Unpacked it has more than {MostUnpacked >> 20} MiB: that is no house's schedule. Nothing was imported.");
+            var lost = new LostCells(file, file.AsSpan().StartsWith(Zip));
             using var reader = ExcelReaderFactory.CreateReader(new MemoryStream(file));
             var sheets = new List<Sheet>();
             do
             {
                 if (reader.VisibleState is not ("hidden" or "veryhidden"))
                 {
-                    var rows = Rows(reader);
+                    var rows = Rows(reader, lost);
                     if (!rows.Ok)
                         return new Refusal($"Sheet {reader.Name}: {rows.Reason}");
                     sheets.Add(new Sheet(reader.Name, rows.Value));
@@ -70,7 +71,9 @@ internal static class SpreadsheetRows
         or ArgumentException or InvalidDataException or IOException or XmlException or FormatException or OverflowException or IndexOutOfRangeException
         or KeyNotFoundException or CryptographicException
         // So it refuses a sort of encryption that it does not know.
-        || e.GetType() == typeof(Exception);
+        || e.GetType() == typeof(Exception)
+        // It trusts that a style says how it writes numbers.
+        || e is NullReferenceException { Source: "ExcelDataReader" };
 
     private static long Unpacked(byte[] file)
     {
@@ -78,7 +81,7 @@ internal static class SpreadsheetRows
         return zip.Entries.Sum(e => e.Length);
     }
 
-    private static Result<IReadOnlyList<SheetRow>> Rows(IExcelDataReader reader)
+    private static Result<IReadOnlyList<SheetRow>> Rows(IExcelDataReader reader, LostCells lost)
     {
         var down = (reader.MergeCells ?? []).Where(m => m.ToRow > m.FromRow).ToList();
         var held = new Dictionary<(int From, int Column), string>();
@@ -87,7 +90,8 @@ internal static class SpreadsheetRows
         {
             if (rows.Count == CsvRows.MostRows)
                 return new Refusal($"more than {CsvRows.MostRows} rows: that is no house's schedule. Nothing was imported.");
-            var cells = Enumerable.Range(0, Math.Min(reader.FieldCount, CsvRows.MostColumns)).Select(c => Text(reader, c)).ToArray();
+            var cells = Enumerable.Range(0, Math.Min(reader.FieldCount, CsvRows.MostColumns))
+                .Select(c => Text(reader, c) is { Length: > 0 } text ? text : lost.At(reader.Name, c, line)).ToArray();
             foreach (var merged in down.Where(m => m.FromColumn < cells.Length && m.FromRow < line && line <= m.ToRow + 1))
             {
                 if (merged.FromRow == line - 1)
@@ -117,9 +121,11 @@ internal static class SpreadsheetRows
     /// <summary>The unit that a number format writes behind each number, such as 0 "mm"; empty where it writes none.</summary>
     private static string UnitIn(string? format)
     {
-        var literals = (format ?? "").Split('"');
-        return literals.Length == 3 && literals[1].Trim() is "mm" or "cm" or "m" or "in" or "ft" ? $" {literals[1].Trim()}"
-            : (format ?? "").EndsWith("\\\"", StringComparison.Ordinal) ? "\"" : "";
+        // What stands behind the first semicolon is for negative numbers and for nought.
+        var positive = (format ?? "").Split(';')[0];
+        var literals = positive.Split('"');
+        return literals.Length == 3 && HeaderName.UnitOf(literals[1].Trim().TrimEnd('.')) is { Length: > 0 } unit ? $" {unit}"
+            : positive.EndsWith("\\\"", StringComparison.Ordinal) ? "\"" : "";
     }
 }
 

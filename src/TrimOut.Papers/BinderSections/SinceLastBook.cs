@@ -45,13 +45,14 @@ internal static class SinceLastBook
     private static IEnumerable<Inline[]> Rows(House then, House now, ItemKind kind, HashSet<string> replaced)
     {
         var (before, after) = (Of(then, kind), Of(now, kind));
-        foreach (var (_, item) in after.Where(i => !before.ContainsKey(i.Key)))
+        foreach (var (_, item) in after.Where(i => !before.ContainsKey(i.Key) && !IsOfOneThatIsNot(i.Value, now, then)))
             yield return Row(Named(now, item), Dash, Dash, Ours("added"));
         foreach (var (id, item) in before)
         {
             if (!after.TryGetValue(id, out var still))
             {
-                yield return Row(Named(then, item), Dash, Dash, Ours("gone"));
+                if (!IsOfOneThatIsNot(item, then, now))
+                    yield return Row(Named(then, item), Dash, Dash, Ours("gone"));
                 continue;
             }
             foreach (var fact in FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored
@@ -60,13 +61,21 @@ internal static class SinceLastBook
         }
     }
 
+    /// <summary>Whether it is of something that comes or goes with it: a window that is added has its unit and its cable, and is one row.</summary>
+    private static bool IsOfOneThatIsNot(Item item, House here, House there) => item.Under is { } under && here.Find(under) is { } whole
+        && Kinds.Contains(whole.Kind) && (!(there.Find(under) is { Removed: false } same && IsTold(there, same)) || IsOfOneThatIsNot(whole, here, there));
+
     /// <summary>What it is called; the cable of a unit is told from the unit.</summary>
     private static Inline Named(House house, Item item) => item.Kind == ItemKind.Run ? Ours((Phrase)$"cable of {NameOf(house, item)}") : NameOf(house, item);
 
     /// <summary>Items of a kind that the book tells of; units and windows only where the window gets a covering.</summary>
     private static Dictionary<string, Item> Of(House house, ItemKind kind) => house.ItemsOf(kind)
-        .Where(i => kind is not (ItemKind.Window or ItemKind.Unit) || IsCovered(house, i)).ToDictionary(i => i.Id);
+        .Where(i => IsTold(house, i)).ToDictionary(i => i.Id);
 
-    private static bool IsCovered(House house, Item item) => item.Kind == ItemKind.Window ? house.FindWindow(item.Id) is { LeftOut: false }
-        : house.FindUnit(item.Id) is not null;
+    private static bool IsTold(House house, Item item) => item.Kind switch
+    {
+        ItemKind.Window => house.FindWindow(item.Id) is { LeftOut: false },
+        ItemKind.Unit => house.FindUnit(item.Id) is not null,
+        _ => true,
+    };
 }

@@ -27,7 +27,11 @@ public sealed record ScheduleRead(
     ImmutableArray<string> Missing,
     ImmutableArray<ScheduleLine> Remarks,
     ImmutableArray<ScheduleColumn> Columns,
-    ImmutableArray<string> Unused);
+    ImmutableArray<string> Unused)
+{
+    /// <summary>Of windows that are missing: what there is of one already, such as an order or a cable in the wall.</summary>
+    public ImmutableDictionary<string, string> Standing { get; init; } = ImmutableDictionary<string, string>.Empty;
+}
 
 /// <summary>A line about a schedule.</summary>
 /// <param name="Head">What it is about: a tag, or a line of the file.</param>

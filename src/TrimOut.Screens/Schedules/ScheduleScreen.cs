@@ -157,7 +157,8 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
     {
         0 => Read.Windows,
         1 => Read.Differing,
-        OfGone => [.. Read.Missing.Select(t => new ScheduleLine(t, Becomes(As(t))))],
+        OfGone => [.. Read.Missing.Select(t => new ScheduleLine(t,
+            Read.Standing.TryGetValue(t, out var there) ? $"{there}: {Becomes(As(t))}" : Becomes(As(t))))],
         OfRemarks => Read.Remarks,
         _ => [.. Read.Columns.Select(c => new ScheduleLine(c.Field, c.From))],
     };

@@ -70,7 +70,10 @@ internal static class ScheduleDesk
                 Said = c.Taken?.Said ?? "",
                 From = c.Taken?.From ?? "from no column",
             })],
-        plan.Unused);
+        plan.Unused)
+    {
+        Standing = plan.Standing,
+    };
 
     private static string Size(PlannedWindow window) => (window.Width, window.Height) switch
     {

@@ -57,6 +57,12 @@ internal static class CheckVerb
         if (report.WaitingForSheets is { None: false } sheets)
             text.Append(CultureInfo.InvariantCulture, $"{NumberText.Counted(sheets.Checks, "check waits", "checks wait")} for "
                 + $"{NumberText.Counted(sheets.Facts, "value")} of makers' sheets: trimout kit lists the parts\n");
+        var doubts = DoubtfulVisit.Of(report.House).ToList();
+        foreach (var (visit, why) in doubts)
+            text.Append(CultureInfo.InvariantCulture, $"visit   {visit.Name}, {visit.Show(VisitFacts.On)}: {why}\n");
+        if (doubts.Count > 0)
+            text.Append(CultureInfo.InvariantCulture, $"{NumberText.Counted(doubts.Count, "doubt")} about the days of visits, and no findings: ")
+                .Append("P on the job sheet, trimout people and the work plan have them too\n");
         var unreads = report.Unread.IsEmpty ? "" : $", {NumberText.Counted(report.Unread.Length, "passes", "pass")} by values that nobody checked";
         text.Append(CultureInfo.InvariantCulture,
             $"{NumberText.Counted(report.OpenStops.Count(), "open stop")}, {NumberText.Counted(report.Findings.Length, "finding")}, " +
@@ -115,6 +121,16 @@ internal static class CheckVerb
                 foreach (var value in unread.Values)
                     json.WriteStringValue(LabelOf(report.House, value));
                 json.WriteEndArray();
+                json.WriteEndObject();
+            }
+            json.WriteEndArray();
+            json.WriteStartArray("visits");
+            foreach (var (visit, why) in DoubtfulVisit.Of(report.House))
+            {
+                json.WriteStartObject();
+                json.WriteString("visit", visit.Name);
+                json.WriteString("on", visit.Show(VisitFacts.On));
+                json.WriteString("doubt", why);
                 json.WriteEndObject();
             }
             json.WriteEndArray();

@@ -61,7 +61,8 @@ internal static class ImportVerb
         var gone = new Option<string?>("--gone")
         {
             Description = "What becomes of windows that a revised schedule no longer has: note writes into their notes from which day on they are gone, "
-                + "leave-out leaves them out with that reason. Left out, they stay as they are.",
+                + "leave-out leaves them out with that reason, but for those on order, here or with a cable in the wall, which are noted. Without it they "
+                + "stay as they are.",
         };
         gone.AcceptOnlyFromAmong("note", "leave-out");
         var dry = new Option<bool>("--try") { Description = "Only show what would be imported." };
@@ -174,8 +175,11 @@ internal static class ImportVerb
         foreach (var value in plan.Revised)
             Common.Say($"{value.Tag}, {value.Label}: {(value.Here.Length > 0 ? value.Here : "nothing")} here, {value.There} in the schedule. "
                 + (value.KeptBecause is { } why ? $"Kept: {why}." : "Taken."));
-        if (!plan.Missing.IsEmpty)
-            Common.Say($"Not in this schedule, and {Becomes(plan.Gone)}: {string.Join(", ", plan.Missing)}.");
+        foreach (var gone in plan.Missing.GroupBy(t => plan.Gone == GoneAs.LeftOut && plan.Standing.ContainsKey(t) ? GoneAs.Noted : plan.Gone))
+            Common.Say($"Not in this schedule, and {Becomes(gone.Key)}: {string.Join(", ", gone)}.");
+        foreach (var (tag, there) in plan.Standing.OrderBy(s => plan.Missing.IndexOf(s.Key)))
+            Common.Say($"{tag} is gone from the schedule, and {there}"
+                + (plan.Gone == GoneAs.LeftOut ? ": leave it out on the job sheet if it is not wanted." : "."));
         foreach (var problem in plan.Problems)
             Common.Say(string.Create(CultureInfo.InvariantCulture,
                 $"Line {problem.Line}, column {problem.Column}: {problem.Reason} {problem.Outcome}"));

@@ -10,12 +10,16 @@ public class AzimuthTests
     [InlineData("0", 0)]
     [InlineData("360", 0)]
     [InlineData("12 deg", 12)]
+    [InlineData("south-west", 225)]
+    [InlineData("North North East", 22.5)]
     public void ReadsPointsAndDegrees(string typed, double degrees) => Assert.Equal((decimal)degrees, Azimuth.Read(typed).Value.Degrees);
 
     [Theory]
     [InlineData("361")]
     [InlineData("-1")]
     [InlineData("up")]
+    [InlineData("north corner")]
+    [InlineData("northnorth")]
     public void RefusesWhatIsNoDirection(string typed) => Assert.False(Azimuth.Read(typed).Ok);
 
     [Fact]

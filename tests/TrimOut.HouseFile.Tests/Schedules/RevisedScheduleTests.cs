@@ -150,6 +150,79 @@ public class RevisedScheduleTests
             plan.Revised.Where(r => r.Here.Length > 0).Select(r => (r.Label, r.KeptBecause?.StartsWith("W01 is on order", StringComparison.Ordinal) == true)));
     }
 
+    private const string Chosen = "tag,width,mount,lead side,power,facing,kind\nW01,36,inside,left,panel,S,Roller\n";
+
+    private static string Revised(string label, string to) => label switch
+    {
+        "Lead side" => Chosen.Replace(",left,", $",{to},", StringComparison.Ordinal),
+        "Mount" => Chosen.Replace(",inside,", $",{to},", StringComparison.Ordinal),
+        "Power" => Chosen.Replace(",panel,", $",{to},", StringComparison.Ordinal),
+        "Rough width" => Chosen.Replace(",36,", $",{to},", StringComparison.Ordinal),
+        _ => Chosen.Replace(",S,", $",{to},", StringComparison.Ordinal),
+    };
+
+    /// <summary>
+    /// An end that comes out on the left, inside the opening, was made so by whoever pulled it: an office that says otherwise later moves no cable. Which side
+    /// the window looks out to, and how wide its opening is, no cable says.
+    /// </summary>
+    [Theory]
+    [InlineData("Lead side", "right", true)]
+    [InlineData("Mount", "outside", true)]
+    [InlineData("Power", "battery", true)]
+    [InlineData("Rough width", "40", false)]
+    [InlineData("Facing", "N", false)]
+    public void WhatACableInTheWallWasPulledForIsNotMadeAnotherByASchedule(string label, string to, bool stays)
+    {
+        foreach (var pulled in new Action<TestJob>[] { j => j.Pulled("W01"), j => j.Say("W01", RunFacts.TailAtWindow, "36"),
+            j => j.Say("W01", RunFacts.SecondLoop, "1.2"), j => j.Say("W01", UnitFacts.EntryAsBuilt, "2") })
+        {
+            var job = new TestJob();
+            SchedulePlan Of(string csv) =>
+                ScheduleImport.Plan(job.Scribe.Log, Encoding.UTF8.GetBytes(csv), "r.csv", ScheduleOptions.ByHeaders with { Revised = true }).Value;
+            job.Do(Of(Chosen).Draft);
+            // Before it is pulled the office may say what it likes.
+            Assert.Null(Assert.Single(Of(Revised(label, to)).Revised).KeptBecause);
+            pulled(job);
+            var plan = Of(Revised(label, to));
+            Assert.Equal((label, stays ? "the cable of W01 lies in the wall: look at it with the office, and type it where it is to be another" : null),
+                (Assert.Single(plan.Revised).Label, plan.Revised[0].KeptBecause));
+            if (!stays)
+                continue;
+            Assert.False(plan.Changes);
+            // Whoever looked says so, and then it is what they typed.
+            job.Say("W01", label switch { "Lead side" => UnitFacts.LeadSide, "Mount" => WindowFacts.Mount, _ => UnitFacts.Power }, to);
+            Assert.Empty(Of(Revised(label, to)).Revised);
+        }
+    }
+
+    /// <summary>A blank that somebody made is a thing that somebody said too; one that undo made is not.</summary>
+    [Fact]
+    public void WhatSomebodyEmptiedStaysEmptyAndWhatWasUndoneComesAgain()
+    {
+        var wider = First.Replace("W01,Kitchen,36", "W01,Kitchen,40", StringComparison.Ordinal);
+        _job.Do(Plan(wider).Draft);
+        Assert.True(_job.Scribe.Undo().Ok);
+        Assert.Null(Assert.Single(Plan(wider).Revised).KeptBecause);
+        _job.Say("W01", WindowFacts.RoughWidth, "");
+        var plan = Plan(wider);
+        Assert.Contains("emptied it on", Assert.Single(plan.Revised).KeptBecause, StringComparison.Ordinal);
+        Assert.False(plan.Changes);
+    }
+
+    /// <summary>A word for all windows that are gone calls off no order and pulls no cable out: those are noted, and what there is of them is said.</summary>
+    [Fact]
+    public void OfWindowsThatAreGoneThoseWithAnOrderOrACableAreNotedWhereTheOthersAreLeftOut()
+    {
+        _job.Say("W01", UnitFacts.OrderedOn, "2026-03-01").Pulled("W02");
+        var plan = Plan("tag,width\nW09,30\n").Choosing(_job.House, [], GoneAs.LeftOut, Today).Value;
+        Assert.Equal([("W01", "W01 is on order"), ("W02", "the cable of W02 lies in the wall")],
+            plan.Standing.Select(s => (s.Key, s.Value)).OrderBy(s => s.Key, StringComparer.Ordinal));
+        _job.Do(plan.Draft);
+        Assert.Equal([("W01", false), ("W02", false), ("W03", true)], new[] { "W01", "W02", "W03" }.Select(t => (t, _job.House.FindTag(t)!.LeftOut)));
+        Assert.All(new[] { "W01", "W02" }, t =>
+            Assert.Equal("Gone from the schedule of 2026-03-05", _job.House.FindTag(t)!.Show(WindowFacts.Note)));
+    }
+
     /// <summary>On site a window was renamed; the office still has its tag of before. It is one window, and keeps what was typed.</summary>
     [Fact]
     public void AWindowThatWasRenamedHereIsTheOneOfItsTagBefore()

@@ -86,7 +86,7 @@ public class ScheduleImportTests
             4 Mark: there is no tag. (row)
             5 Mark: tag w01 is on line 2 already. Every window has its own tag. (row)
             6 Mark: tag W09 is in the house already, in Kitchen. (row)
-            7 Qty: "some" is no number of windows from 1 to 99. One was taken.
+            7 Qty: "some" is no number of windows from 1 to 99.
             7 Height: "sixty" is no length. Type something like 45 1/2, 3'-9 1/2" or 1156 mm.
             """, Problems(plan));
         Assert.Equal(("", "60\""), (plan.Windows[0].Width, plan.Windows[0].Height));

@@ -11,7 +11,7 @@ internal static class SmallBook
     private const string Space = "http://schemas.openxmlformats.org/spreadsheetml/2006/main";
 
     /// <summary>Formats of numbers that a cell may have: <c>s</c> of the cell is the place here.</summary>
-    private static readonly string[] Formats = ["General", "0.0 \"mm\"", "# ??/16\\\"", "yyyy-mm-dd"];
+    private static readonly string[] Formats = ["General", "0.0 \"mm\"", "# ??/16\\\"", "yyyy-mm-dd", "0\" mm\";-0\" mm\"", "0.0\" in.\""];
 
     /// <summary>A file.</summary>
     /// <param name="sheets">Each sheet: name, whether hidden, rows of cells (text, a number, a number with the place of its format), merged ranges.</param>
@@ -50,6 +50,10 @@ internal static class SmallBook
     private static string Cell(string place, object? cell) => cell switch
     {
         null => "",
+        // As a cell that could not be worked out is stored.
+        string error when error.StartsWith('#') => $"<c r=\"{place}\" t=\"e\"><v>{error}</v></c>",
+        // As a program stores a formula that it does not work out.
+        string formula when formula.StartsWith('=') => $"<c r=\"{place}\"><f>{formula[1..]}</f></c>",
         string text => $"<c r=\"{place}\" t=\"inlineStr\"><is><t>{SecurityElement.Escape(text)}</t></is></c>",
         (double number, int format) => string.Create(CultureInfo.InvariantCulture, $"<c r=\"{place}\" s=\"{format}\"><v>{number}</v></c>"),
         var number => string.Create(CultureInfo.InvariantCulture, $"<c r=\"{place}\"><v>{number}</v></c>"),

@@ -54,6 +54,54 @@ public class SpreadsheetImportTests
         Assert.Equal(Length.FromInches(30), Width("W02"));
     }
 
+    /// <summary>Formats have a part of their own for what is below nought, and units end with a point.</summary>
+    [Fact]
+    public void AUnitInAFormatOfSeveralPartsGoesToo()
+    {
+        _job.Do(Plan(Book([["Tag", "Width", "Height"], ["W01", (915.0, 4), (60.5, 5)]])).Value.Draft);
+        Assert.Equal((Length.FromMillimetres(915), Length.FromInches(60, 1, 2)), (Width("W01"), _job.House.FindTag("W01")!.RoughHeight));
+    }
+
+    /// <summary>A width that the office's spreadsheet lost the source of is not one that nobody gave.</summary>
+    [Fact]
+    public void ACellThatCouldNotBeWorkedOutIsSaidAndNotBlank()
+    {
+        var plan = Plan(Book([["Tag", "Room", "Width", "Height"], ["W01", "Hall", "#REF!", 40], ["W02", "#REF!", 30, 40], ["#REF!", "Hall", 30, 40]])).Value;
+        Assert.Equal([(2, "Width", false), (3, "Room", false), (4, "Tag", true)], plan.Problems.Select(p => (p.Line, p.Column, p.RowLost)));
+        Assert.All(plan.Problems, p => Assert.StartsWith("#REF! is an error of the spreadsheet, and no value.", p.Reason, StringComparison.Ordinal));
+        Assert.Equal(["W01", "W02"], plan.Windows.Select(w => w.Tag));
+        Assert.Equal("Hall", Assert.Single(plan.NewRooms));
+    }
+
+    [Fact]
+    public void AFormulaThatWasNeverWorkedOutIsSaidAndNotBlank()
+    {
+        var plan = Plan(Book([["Tag", "Width", "Height", "Note"], ["W01", "=B1+1", 40, null]])).Value;
+        Assert.Equal((2, "Width", "there is a formula without a value: open it in a spreadsheet, and save it again."),
+            (Assert.Single(plan.Problems).Line, plan.Problems[0].Column, plan.Problems[0].Reason));
+    }
+
+    [Fact]
+    public void ATagThatASpreadsheetMadeADateOfIsSaid()
+    {
+        var plan = Plan(Book([["Tag", "Width"], [(46_115.0, 3), 30]])).Value;
+        var said = Assert.Single(plan.Problems);
+        Assert.True(said.Taken);
+        Assert.StartsWith("\"2026-04-03\" is a date", said.Reason, StringComparison.Ordinal);
+    }
+
+    /// <summary>An office has a sheet for each floor: whoever takes in the first must know of the others.</summary>
+    [Fact]
+    public void OtherSheetsWithTagsAreNamed()
+    {
+        object?[][] Of(string tag) => [["Tag", "Room", "Width"], [tag, "Hall", 30]];
+        var file = SmallBook.Of(("Ground", false, Of("W01"), []), ("Upper", false, Of("W02"), []), ("Legend", false, [["Sign", "Meaning"]], []));
+        var plan = Plan(file).Value;
+        Assert.Equal(("Ground", "nothing is taken from another sheet with tags: Upper; trimout import --sheet \"Upper\" takes in that one"),
+            (plan.Sheet, Assert.Single(plan.Understood)));
+        Assert.Empty(Plan(file, ScheduleOptions.ByHeaders with { Sheet = "Upper" }).Value.Understood);
+    }
+
     [Fact]
     public void TheSheetWithTheMostIsTakenAndAnotherOnlyWhenItIsNamed()
     {

@@ -125,6 +125,19 @@ public class ScheduleTests
         Assert.False(_shell.Context.House.Windows.Single().LeftOut);
     }
 
+    /// <summary>Whoever presses Space there is told first what hangs on it.</summary>
+    [Fact]
+    public void OfAWindowThatIsGoneItIsSaidWhatThereIsOfItAlready()
+    {
+        _desk.FoundSchedules[File] = (log, columns) => Read(log, columns).Value with
+        {
+            Missing = ["W01"],
+            Standing = ImmutableDictionary<string, string>.Empty.Add("W01", "W01 is on order"),
+        };
+        Press("I", "enter", "right", "right");
+        Assert.Contains("W01 is on order: stays as it is; Space", Seen(), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void WhereNothingWouldComeInNothingIsTaken()
     {

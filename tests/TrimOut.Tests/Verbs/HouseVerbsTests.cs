@@ -45,6 +45,26 @@ public sealed class HouseVerbsTests : IDisposable
         Assert.Equal(["W03,Pantry,Upper", "W01,Kitchen,Main", "W02,Kitchen,Main"], windows.Skip(1).Select(l => string.Join(',', l.Split(',').Take(3))));
     }
 
+    /// <summary>Whoever reads nothing but the checks misses no visit that can't be: it is said there, and is no finding.</summary>
+    [Fact]
+    public void ACheckSaysWhichVisitsAreInDoubtAndCountsThemAsNoFindings()
+    {
+        Begin();
+        var before = _run.Run("check", "elm.trimout");
+        Assert.DoesNotContain("visit", before.Output);
+        Assert.Equal(0, _run.RunWith("contact\tnew\tAsh Example, crew, 555 0101\nvisit\tnew\t2026-09-05 Power\n"
+            + "visit\tnew\t2026-09-07 08:00-12:00 Hang @Ash\nvisit\tnew\t2026-09-07 11:30 Pair @Ash\n", "set", "elm.trimout").Code);
+        var check = _run.Run("check", "elm.trimout");
+        Assert.Equal(before.Code, check.Code);
+        var lines = check.Output.ReplaceLineEndings("\n").Split('\n', StringSplitOptions.RemoveEmptyEntries);
+        Assert.Equal(["visit   Power, 2026-09-05: Hang, a phase before it, is planned for 2026-09-07.",
+            "visit   Hang, 2026-09-07: Ash Example is expected at the same time at Pair, 11:30.",
+            "2 doubts about the days of visits, and no findings: P on the job sheet, trimout people and the work plan have them too"], lines[^4..^1]);
+        Assert.Equal(before.Output.ReplaceLineEndings("\n").Split('\n')[^2], lines[^1]);
+        using var json = JsonDocument.Parse(_run.Run("check", "--json", "elm.trimout").Output);
+        Assert.Equal(["Power", "Hang"], json.RootElement.GetProperty("visits").EnumerateArray().Select(v => v.GetProperty("visit").GetString()));
+    }
+
     [Fact]
     public void DetailsOfAnythingAreSetByNameAndLabelAndAllAreListed()
     {

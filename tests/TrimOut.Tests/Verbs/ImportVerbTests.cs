@@ -42,6 +42,22 @@ public sealed class ImportVerbTests : IDisposable
         Assert.Equal(1, Changes());
     }
 
+    [Fact]
+    public void AWindowOnOrderIsNotLeftOutByAWordForAllThatAreGone()
+    {
+        Assert.Equal(0, Import("Mark,Width,Lead side\nW01,30,left\nW02,30,left\nW03,30,left\n").Code);
+        Assert.Equal(0, _run.RunWith("W01\torder width\t29\nW01\torder height\t40\n"
+            + "W01\tordered on\t2026-03-01\nW03\ttail at window\t36\n", "set", "elm.trimout").Code);
+        var ended = Import("Mark,Width,Lead side\nW03,30,right\n", "--revised", "--gone", "leave-out");
+        Assert.Contains("W03, Lead side: left here, right in the schedule. Kept: the cable of W03 lies in the wall: look at it with the office", ended.Error);
+        Assert.Contains("Not in this schedule, and noted as gone: W01.", ended.Error);
+        Assert.Contains("Not in this schedule, and left out: W02.", ended.Error);
+        Assert.Contains("W01 is gone from the schedule, and W01 is on order: leave it out on the job sheet if it is not wanted.", ended.Error);
+        var lines = _run.Run("windows", "elm.trimout").Output.ReplaceLineEndings("\n").Split('\n');
+        Assert.Equal([false, true], new[] { "W01", "W02" }.Select(t =>
+            lines.Single(l => l.StartsWith(t, StringComparison.Ordinal)).Contains("gone from the schedule of", StringComparison.Ordinal)));
+    }
+
     [Theory]
     [InlineData("Mark,Width\n\"W01,30\nW02,30\n", "Line 2: a quote")]
     [InlineData("color\nred\n", "The columns are: color.")]

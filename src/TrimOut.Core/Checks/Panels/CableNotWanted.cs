@@ -1,7 +1,7 @@
-using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Panels;
@@ -33,12 +33,6 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
         new("Cover the window again, or ask the maker to take the unit back, and clear the day on which it was ordered; else waive this and say why.");
     private static readonly Message TakeOffRemote = new("Cover the window again, or take the unit off {0}.");
 
-    private static readonly ImmutableArray<Fact> WhatIsThere =
-    [
-        RunFacts.TailAtWindow, RunFacts.TailAtPanel, RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.FirstLoop, RunFacts.TailFound,
-        RunFacts.SecondLoop, RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity,
-    ];
-
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("cable-not-wanted", "Not wanted, and its cable, its remote or its order is there",
         Severity.Caution, Phase.Power,
@@ -67,7 +61,7 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
         {
             return new Outcome.Found(Landed.With(NameOf(unit), said, Arg.Name(on), output), leftOut ? CoverOrTakeOff : PanelOrTakeOff, field);
         }
-        return WhatIsThere.Any(f => run.Latest(f)?.Stored is not null) ? new Outcome.Found(Pulled.With(NameOf(unit), said), SayOrWaive, field) : null;
+        return CableInWall.IsRead(run) ? new Outcome.Found(Pulled.With(NameOf(unit), said), SayOrWaive, field) : null;
     }
 
     private static Outcome.Found? OfRemotes(Unit unit)

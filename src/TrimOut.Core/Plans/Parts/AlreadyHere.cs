@@ -59,7 +59,7 @@ internal static class AlreadyHere
 
     private static Head? Later(Head? one, Head? other) => one is null || (other is not null && other.IsAfter(one)) ? other : one;
 
-    private static bool Any(Subject subject, Head? since, params ReadOnlySpan<string> steps)
+    internal static bool Any(Subject subject, Head? since, params ReadOnlySpan<string> steps)
     {
         foreach (var id in steps)
         {
