@@ -126,8 +126,8 @@ internal static partial class HtmlPage
         }
 
         /// <summary>
-        /// Feet and inches with their fraction, figures with the sign of their unit, and days, times from and to and numbers such as that of a phone or a license:
-        /// their pieces are short, so that what is kept whole still fits into a narrow column.
+        /// Feet and inches with their fraction, figures with the sign of their unit, and days, times from and to and numbers such as that of a phone or a
+        /// license: their pieces are short, so that what is kept whole still fits into a narrow column.
         /// </summary>
         [GeneratedRegex("""
             (?<![\p{L}0-9]) (?:
