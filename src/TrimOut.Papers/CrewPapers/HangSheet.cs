@@ -4,6 +4,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
+using TrimOut.Papers.TradePapers;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -40,11 +41,11 @@ internal static class HangSheet
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
         Drawings(to, windows);
-        to.Table(["Unit", "Reached from", "Box label", "Size", "Mount", "Lead side", "Setback by the sheet", "Center support"], units.Select(u => Row(
+        to.Table(["Unit", "Reached from", "Box label", "Ordered size", OrderFact.WidthIs.Label, "Mount", "Lead side", "Setback by the sheet",
+            "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
-            u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)),
-            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.BySheet(Setback),
-            u.BySheet(CentreSupport))));
+            u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)), OrderFact.WidthIs.Entry(u),
+            u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.BySheet(Setback), u.BySheet(CentreSupport))));
         string[] along =
             ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"];

@@ -17,7 +17,7 @@ internal static class PanelSchedule
     { get; } = new("panel-schedule", "Panel schedule", "the electrician",
         "Each panel with its outputs, the loads on them, and the sign-off for the mains connection.",
         ShortCover.Write,
-        new Section("cautions", "Cautions", Cautions), new Section("panels", "Panels and loads", Panels), new Section("sign_off", "Mains sign-off", SignOff))
+        new Section("cautions", "Cautions", Cautions), new Section("sign_off", "Mains sign-off", SignOff), new Section("panels", "Panels and loads", Panels))
     {
         Warns = OpenStops.OfPanels,
     };
@@ -25,7 +25,8 @@ internal static class PanelSchedule
     private static void Cautions(MarkdownWriter to, PaperData data) => to.List(
         Ours("The mains connection is for a licensed electrician, by the code in force; nothing on this paper replaces it."),
         Ours("Low-voltage outputs are power-limited circuits: keep them apart from mains inside the panel and on the way."),
-        Ours("Loads are from the makers' sheets as kept in the kit. What nobody checked against a sheet yet may be wrong."));
+        Ours("Loads are from the makers' sheets as kept in the kit. What nobody checked against a sheet yet may be wrong."),
+        Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
 
     private static void Panels(MarkdownWriter to, PaperData data)
     {
@@ -48,8 +49,6 @@ internal static class PanelSchedule
                 ("Largest group starting at once", LargestGroup(landed)));
             AllAtOnce(to, panel, landed);
         }
-        if (!data.House.Panels.IsEmpty)
-            to.Say(Ours($"Volts at the unit are worked out with the cable at {new JobItself(data.House).BegunEntry(HouseFacts.ConductorTemperature)}."));
     }
 
     /// <summary>That all units together are more than the panel gives, where they are.</summary>

@@ -30,9 +30,11 @@ internal static class ReceivingList
     {
         to.Say("Open the box before you sign for it. Read the size from the label and from the unit. " +
             "From the box label on the columns stand in the order in which they are typed in.");
-        to.Table(["Unit", "Room", "Ordered", "Maker's number", .. WrittenIn.Select(f => f.Label), "Seen"], data.House.Units.Select(u => Row([
-            u.Tag, (u.Window.Room?.FullName).OrDash(), u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)),
-            u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(u.EntryOrBlank), Ticks.Of(u, "looked-over")])), "No units yet.");
+        to.Table(["Unit", "Room", "Ordered size", OrderFact.WidthIs.Label, "Maker's number", .. WrittenIn.Select(f => f.Label), "Seen"],
+            data.House.Units.Select(u => Row([
+                u.Tag, (u.Window.Room?.FullName).OrDash(), u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)),
+                OrderFact.WidthIs.Entry(u), u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(u.EntryOrBlank), Ticks.Of(u, "looked-over")])),
+            "No units yet.");
     }
 
     private static void Awaited(MarkdownWriter to, PaperData data) =>

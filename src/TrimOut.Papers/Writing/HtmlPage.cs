@@ -96,8 +96,8 @@ internal static partial class HtmlPage
     private static string TextOf(ContainerInline inline) => string.Concat(inline.OfType<LiteralInline>().Select(l => l.Content.ToString()));
 
     /// <summary>
-    /// Marks the blanks to write in, so that their cells are high enough for a hand, and inches with their fraction, which no line end may part: 35 at the
-    /// end of one line and 7/16" at the beginning of the next are read as two figures.
+    /// Marks the blanks to write in, so that their cells are high enough for a hand, and what no line end may part: 35 at the end of one line and 7/16" at the
+    /// beginning of the next are read as two figures, and half a day or half a number of a license as a whole one.
     /// </summary>
     private sealed partial class Texts : LiteralInlineRenderer
     {
@@ -105,27 +105,36 @@ internal static partial class HtmlPage
         {
             if (renderer.EnableHtmlForInline && text.Content.Length == Inline.BlankMark.Length && text.Content.AsSpan().SequenceEqual(Inline.BlankMark))
                 renderer.Write("<span class=\"blank\">").Write(Inline.BlankMark).Write("</span>");
-            else if (renderer.EnableHtmlForInline && text.Content.AsSpan().Contains('/'))
-                WithFractions(renderer, text.Content.AsSpan());
+            else if (renderer.EnableHtmlForInline && text.Content.AsSpan().ContainsAnyInRange('0', '9'))
+                WithWhole(renderer, text.Content.AsSpan());
             else
                 base.Write(renderer, text);
         }
 
-        private static void WithFractions(HtmlRenderer renderer, ReadOnlySpan<char> text)
+        private static void WithWhole(HtmlRenderer renderer, ReadOnlySpan<char> text)
         {
             var from = 0;
-            foreach (var fraction in Fraction().EnumerateMatches(text))
+            foreach (var whole in Whole().EnumerateMatches(text))
             {
-                renderer.WriteEscape(text[from..fraction.Index]);
+                renderer.WriteEscape(text[from..whole.Index]);
                 renderer.Write("<span class=\"f\">");
-                renderer.WriteEscape(text.Slice(fraction.Index, fraction.Length));
+                renderer.WriteEscape(text.Slice(whole.Index, whole.Length));
                 renderer.Write("</span>");
-                from = fraction.Index + fraction.Length;
+                from = whole.Index + whole.Length;
             }
             renderer.WriteEscape(text[from..]);
         }
 
-        [GeneratedRegex("[0-9]+ [0-9]+/[0-9]+[\"']?")]
-        private static partial Regex Fraction();
+        /// <summary>
+        /// Feet and inches with their fraction, figures with the sign of their unit, and days, times from and to and numbers such as that of a phone or a
+        /// license: their pieces are short, so that what is kept whole still fits into a narrow column.
+        /// </summary>
+        [GeneratedRegex("""
+            (?<![\p{L}0-9]) (?:
+              [0-9]+'-[0-9]+(?:\ [0-9]+)?(?:/[0-9]+)?" | [0-9]+\ [0-9]+/[0-9]+["']?
+            | [0-9]+(?:[.,][0-9]+)?\ (?:mm2?|m|ft|A|V|W|°?C|s|%|ohm|Ohm|AWG)(?![\p{L}0-9])
+            | (?:[0-9]{3}\ ){1,2}[0-9]{4}(?![\p{L}0-9]) | (?:[\p{L}0-9]{1,4}[-\u2013:]){1,3}[0-9]{1,5}(?![\p{L}0-9]) )
+            """, RegexOptions.IgnorePatternWhitespace)]
+        private static partial Regex Whole();
     }
 }

@@ -84,6 +84,8 @@ internal static class PageStyle
           td:not(.k) { min-width: 16mm; }
           svg { margin: 1mm 0; }
           h1, h2, h3, h2 + p, h3 + p, p:has(+ table), p:has(svg) { break-after: avoid; }
+          :is(h2, h3) + p:has(+ :is(h2, h3)) { break-after: auto; }
+          tbody tr:nth-child(-n + 2):not(:last-child), tbody tr:nth-last-child(2) { break-after: avoid; }
           svg { max-height: 235mm; break-inside: avoid; }
           .sun-sheet h3 { margin: 2mm 0 1mm; }
           .sun-sheet h3 ~ p { line-height: 1.3; margin-bottom: 1.5mm; }
@@ -94,9 +96,11 @@ internal static class PageStyle
           .panel-schedule h3 ~ table :is(th, td) { padding-block: 0.2mm; }
           .sun-sheet h3 ~ table { font-size: 8.5pt; line-height: 1.15; }
           .sun-sheet h3 ~ table :is(th, td) { padding-block: 0.2mm; }
-          .hang-sheet p:has(svg) { break-inside: avoid; }
-          .hang-sheet p:has(svg):is(:has(+ p), :has(+ table tr:nth-child(5))) { break-after: auto; }
+          .hang-sheet p:has(svg) { break-inside: avoid; margin-bottom: 1.5mm; }
+          .hang-sheet p:has(svg):is(p + p, :has(+ p), :has(+ table tr:nth-child(5))) { break-after: auto; }
           .hang-sheet, .measure-form, .walk-sheet { orphans: 9; }
+          .hang-sheet h3 ~ table { margin-bottom: 1.5mm; }
+          .measure-form h3 ~ h2 { break-before: page; margin-top: 0; }
           .measure-form h3 ~ table, .hang-sheet h3 ~ table:not(:has(tr:nth-child(9))),
           .walk-sheet h3 ~ table:not(:has(tr:nth-child(11))) { display: inline-table; vertical-align: top; }
           svg[data-part] { max-width: none; max-height: none; margin: 0; }
@@ -104,7 +108,7 @@ internal static class PageStyle
           p:has(> svg[data-part="letter"]) { page: letter; }
           p:has(> svg[data-part="a4"]) { page: a4; }
           tr, li, table:not(:has(tr:nth-child(16))) { break-inside: avoid; }
-          .receiving-list table:has(tr:nth-child(6)) { break-inside: auto; }
+          .receiving-list table:has(th:nth-child(9)) { break-inside: auto; }
           thead { display: table-header-group; }
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }

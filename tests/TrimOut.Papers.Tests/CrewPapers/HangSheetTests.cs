@@ -68,8 +68,21 @@ public class HangSheetTests
         }
         var rows = HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelectorAll("tbody tr")
             .Select(r => r.Children.Select(c => c.TextContent).ToList());
-        Assert.Contains(rows, r => r is ["W02A", _, _, _, _, _, _, { } support] && support.StartsWith("yes", StringComparison.Ordinal));
+        Assert.Contains(rows, r => r is ["W02A", _, _, _, _, _, _, _, { } support] && support.StartsWith("yes", StringComparison.Ordinal));
         Assert.Contains(rows, r => r is ["W02A", "______", _, "______", _, "______", ..]);
+    }
+
+    /// <summary>W08 of the sample hangs outside and is ordered as it is made; of all others the maker takes something off.</summary>
+    [Fact]
+    public void TheHeadSaysThatTheSizeIsTheOrderedOneAndEachRowWhatItsWidthIs()
+    {
+        var tables = HangSheet.Paper.Page(SampleJobs.Data("orchard-cottage")).QuerySelectorAll("table")
+            .Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Box label")).ToList();
+        Assert.All(tables, t => Assert.Equal(["Ordered size", "Width is"], t.QuerySelectorAll("thead th").Select(h => h.TextContent).Skip(3).Take(2)));
+        var rows = tables.SelectMany(t => t.QuerySelectorAll("tbody tr")).Select(r => r.Children.Select(c => c.TextContent).ToList()).ToList();
+        Assert.Equal(11, rows.Count);
+        Assert.All(rows, r => Assert.Equal(r[0] == "W08" ? "made" : "opening", r[4]));
+        Assert.Equal("39 1/2\" x 56 5/8\"", rows.Single(r => r[0] == "W08")[3]);
     }
 
     [Fact]

@@ -45,10 +45,10 @@ public class UnknownFiguresTests
     {
         List<string> Hung(TestJob job) => PaperList.Find("hang-sheet")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Kitchen").Single();
         var job = Measured();
-        Assert.Equal("no\u00A0?", Hung(job)[7]);
-        Assert.Equal("ask the sheet", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, ""))[7]);
-        Assert.Equal("yes\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "36"))[7]);
-        Assert.Equal("no\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "none").Say("W01", WindowFacts.WidthTop, ""))[7]);
+        Assert.Equal("no\u00A0?", Hung(job)[8]);
+        Assert.Equal("ask the sheet", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, ""))[8]);
+        Assert.Equal("yes\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "36"))[8]);
+        Assert.Equal("no\u00A0?", Hung(job.SayOf("Roller", CoveringKindFacts.CentreFrom, "none").Say("W01", WindowFacts.WidthTop, ""))[8]);
     }
 
     [Fact]

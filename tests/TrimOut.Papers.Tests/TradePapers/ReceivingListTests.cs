@@ -20,4 +20,14 @@ public class ReceivingListTests
             .Select(h => h.TextContent).SkipWhile(h => h != UnitFacts.BoxLabel.Label).Take(asked.Count));
         Assert.Equal(Progress.Walkers(data.House).OfType<Unit>().Select(u => u.Tag), page.TableUnder("Boxes").Select(r => r[0]));
     }
+    /// <summary>Whoever holds a tape to the unit knows whether it is to be narrower than what was ordered.</summary>
+    [Fact]
+    public void BesideTheOrderedSizeStandsWhatItsWidthIs()
+    {
+        var page = ReceivingList.Paper.Page(SampleJobs.Data("orchard-cottage"));
+        var heads = page.QuerySelectorAll("table").First(t => t.QuerySelector("th")!.TextContent == "Unit").QuerySelectorAll("thead th")
+            .Select(h => h.TextContent).ToList();
+        Assert.Equal(["Ordered size", "Width is"], heads.Skip(2).Take(2));
+        Assert.All(page.TableUnder("Boxes"), r => Assert.Equal(r[0] == "W08" ? "made" : "opening", r[3]));
+    }
 }

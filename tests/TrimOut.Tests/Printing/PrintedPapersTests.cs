@@ -99,6 +99,74 @@ public class PrintedPapersTests
         Assert.All(sheets, s => Assert.Contains("Unit What", s, StringComparison.Ordinal));
     }
 
+    /// <summary>Half a day, half a license or a figure without its unit at the end of a line is read as another one.</summary>
+    [ChromiumFact]
+    public void NoDayNoNumberAndNoFigureWithItsUnitIsPartedAtTheEndOfALine()
+    {
+        EachOfRidgeHouse((written, pdf) => Holds(written, pdf));
+        foreach (var paper in new[] { "binder", "card", "parts-list", "test-record", "work-plan" })
+        {
+            var written = PaperList.Find(paper)!.Write(Data("canal-house"));
+            using var pdf = PdfDocument.Open(Printed(written, SheetSize.Letter));
+            Holds(written, pdf);
+        }
+
+        static void Holds(WrittenPaper written, PdfDocument pdf)
+        {
+            foreach (var words in pdf.GetPages().Select(p => p.GetWords().ToList()))
+            {
+                Assert.All(words, w => Assert.False(Regex.IsMatch(w.Text, "[0-9]-$|^[A-Z]-$"), $"{written.Title}: {w.Text}"));
+                Assert.All(words.Zip(words.Skip(1)), pair => Assert.False(
+                    Regex.IsMatch(pair.First.Text, "^[0-9.,]+$") && Regex.IsMatch(pair.Second.Text, "^(mm|m|ft|A|V|W|ohm)$")
+                    && pair.First.BoundingBox.Bottom - pair.Second.BoundingBox.Bottom > 5, $"{written.Title}: {pair.First.Text} | {pair.Second.Text}"));
+            }
+        }
+    }
+
+    /// <summary>Tables that begin ever lower on a sheet: a row alone below the head, or alone on the next sheet, is overlooked.</summary>
+    [ChromiumFact]
+    public void NoRowOfATableIsAloneOnASheet()
+    {
+        var text = new StringBuilder("# Rows\n");
+        for (var table = 10; table < 90; table++)
+        {
+            text.Append(CultureInfo.InvariantCulture, $"\n## Table {table}\n");
+            for (var line = 0; line <= table % 4; line++)
+                text.Append("\nWhat stands before it.\n");
+            text.Append("\n| Unit | What | When |\n|---|---|---|\n");
+            for (var row = 10; row < 27 + table % 5; row++)
+                text.Append(CultureInfo.InvariantCulture, $"| t{table}r{row} | what | when |\n");
+        }
+        var written = new WrittenPaper("order-sheet", "Rows", "en", text.ToString(), new Dictionary<string, string>()) { Day = Day };
+        using var pdf = PdfDocument.Open(Printed(written, SheetSize.Letter));
+        var parted = 0;
+        foreach (var sheet in pdf.GetPages())
+        {
+            foreach (var rows in sheet.GetWords().Where(w => Regex.IsMatch(w.Text, "^t[0-9]{2}r[0-9]{2}$")).GroupBy(w => w.Text[..3]))
+            {
+                Assert.True(rows.Count() > 1, $"{rows.First().Text} is alone on sheet {sheet.Number}.");
+                parted += rows.Count() < 17 ? 1 : 0;
+            }
+        }
+        Assert.True(parted > 10);
+    }
+
+    /// <summary>A heading with a sentence goes to the next sheet only with what it heads, and that is not the table of the next section.</summary>
+    [ChromiumFact]
+    public void ASectionOfOneSentenceDoesNotGoWithTheTableOfTheNext()
+    {
+        var text = new StringBuilder("# Sections\n\n## First\n");
+        for (var line = 0; line < 22; line++)
+            text.Append("\nA sentence.\n");
+        text.Append("\n## Short\n\nNothing.\n\n## Long\n\n| Unit | What | When |\n|---|---|---|\n");
+        for (var row = 0; row < 14; row++)
+            text.Append(CultureInfo.InvariantCulture, $"| {row} | what | when |\n");
+        using var pdf = PdfDocument.Open(Printed(
+            new WrittenPaper("order-sheet", "Sections", "en", text.ToString(), new Dictionary<string, string>()) { Day = Day }, SheetSize.Letter));
+        Assert.Contains("Short Nothing.", TextOf(pdf.GetPage(1).GetWords()), StringComparison.Ordinal);
+        Assert.Contains("Long Unit", TextOf(pdf.GetPage(2).GetWords()), StringComparison.Ordinal);
+    }
+
     /// <summary>
     /// In the legend of a window's drawing each of its units has a line with its lead, and each section has an outer circle: a window and the sections
     /// of its units are on one sheet.
@@ -172,6 +240,57 @@ public class PrintedPapersTests
                 panels += mains;
             });
             Assert.Equal(data.House.Panels.Length, panels);
+        }
+    }
+
+    /// <summary>What is signed stands with the cautions, before the panels: no sheet holds cautions, or a sentence, alone behind them.</summary>
+    [ChromiumFact]
+    public void ThePanelScheduleEndsWithAPanelAndIsSignedWhereTheCautionsStand()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            var last = "";
+            EachSheet("panel-schedule", data, size, (words, sheet) =>
+            {
+                last = TextOf(words);
+                Assert.True(last.Contains("Mains sign-off", StringComparison.Ordinal) == last.Contains("power-limited", StringComparison.Ordinal), sheet);
+            });
+            Assert.Contains("Low-voltage side Figure", last, StringComparison.Ordinal);
+        }
+    }
+
+    /// <summary>Whoever measures again has no sheet in hand on which the first measure stands.</summary>
+    [ChromiumFact]
+    public void TheSecondMeasureIsOnNoSheetOfTheFirst()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            EachSheet("measure-form", data, size, (words, sheet) =>
+                Assert.False(Heads(words, "Smallest") > 0 && Regex.IsMatch(TextOf(words), "Window [^ ]+ Top or left"), sheet));
+        }
+    }
+
+    /// <summary>W02 and W03 of the sitting room fit on a sheet; the tables of the room are on the next one, whole.</summary>
+    [ChromiumFact]
+    public void WindowsOfARoomShareASheetOfTheHangSheetWhereTheyFit()
+    {
+        var sheets = new List<string>();
+        EachSheet("hang-sheet", Data("orchard-cottage"), SheetSize.Letter, (words, _) => sheets.Add(TextOf(words)));
+        Assert.Equal(
+            sheets.FindIndex(s => s.Contains("W02: lead", StringComparison.Ordinal)), sheets.FindIndex(s => s.Contains("W03: lead", StringComparison.Ordinal)));
+    }
+
+    /// <summary>The table of boxes may go over several sheets, what is known of the job not.</summary>
+    [ChromiumFact]
+    public void WhatIsKnownOfTheJobIsOnOneSheetOfTheReceivingList()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            EachSheet("receiving-list", data, size, (words, sheet) =>
+            {
+                var text = TextOf(words);
+                Assert.True(text.Contains("Site contact", StringComparison.Ordinal) == text.Contains("Written on", StringComparison.Ordinal), sheet);
+            });
         }
     }
 
