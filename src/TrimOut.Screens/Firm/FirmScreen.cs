@@ -75,8 +75,9 @@ internal sealed record FirmScreen(IFirmBoard Board, int List, string? HousePath,
     public FirmScreen Listing(ScreenContext context, int by)
     {
         var to = this with { List = Math.Clamp(List + by, 0, FirmList.All.Count - 1), Row = 0 };
-        return Shown(context.Today) is { Count: > 0 } rows && rows[0].House.Path == HousePath && to.Shown(context.Today) is { Count: > 0 } others
-            ? to.On(others, 0) : to;
+        // No house: the top of a list, empty ones in between too.
+        return HousePath is not null && !(Shown(context.Today) is { Count: > 0 } rows && rows[0].House.Path == HousePath) ? to
+            : to.Shown(context.Today) is { Count: > 0 } others ? to.On(others, 0) : to with { HousePath = null };
     }
 
     /// <summary>So many houses on.</summary>
