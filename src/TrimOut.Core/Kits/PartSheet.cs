@@ -72,7 +72,9 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
         && AboutSheet.WhichSheet.Where(n => there.About.ContainsKey(n) && !About.ContainsKey(n)).ToList() is { Count: > 0 } unnamed
         ? this with { Values = [.. Values.Select(v => v with { Held = false })], HeldAgainstUnknown = string.Join(" and ", unnamed) } : this;
 
-    /// <summary>The part as it counts on a day: of one that says it was checked later, nobody knows when it was, and none of its values counts as checked.</summary>
+    /// <summary>
+    /// The part as it counts on a day: of one that says it was checked later, nobody knows when it was, and none of its values counts as checked.
+    /// </summary>
     /// <param name="today">The day on which it is read.</param>
     public PartSheet On(DateOnly today) => IsHeldAfter(today)
         ? this with { Values = [.. Values.Select(v => v with { Held = false })], IsHeldLater = true } : this;
@@ -85,8 +87,8 @@ public sealed record PartSheet(ItemKind Kind, string Name, ImmutableSortedDictio
     public string? WhyNoneCounts => !About.ContainsKey(AboutSheet.HeldBy) || !About.ContainsKey(AboutSheet.HeldOn) ? null
         : HeldAgainstOther is { } other ? $"The values of {Name} count as not checked: they were checked against another one ({other})."
         : HeldAgainstUnknown is { } unknown ? $"The values of {Name} count as not checked: its file says against no known {unknown}. Check again."
-        : IsHeldLater ? $"The values of {Name} count as not checked: its file says that they were checked on {About[AboutSheet.HeldOn]}, which is still to come. "
-            + $"Look at {AboutSheet.HeldOn} in it." : null;
+        : IsHeldLater ? $"The values of {Name} count as not checked: its file says that they were checked on {About[AboutSheet.HeldOn]}, "
+            + $"which is still to come. Look at {AboutSheet.HeldOn} in it." : null;
 
     /// <summary>The edition of its sheet; null where none is said.</summary>
     public string? Edition => About.GetValueOrDefault(AboutSheet.Edition);

@@ -26,7 +26,8 @@ public sealed class DeliveredSizeOff : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("delivered-size-off", "Delivered size is not the order size", Severity.Stop, Phase.Receive,
-        new Source(Source.CommonPractice, "delivered - ordered, or delivered width - ordered width less the deduction, within 1/16 in; by tape on the unit, the latter"));
+        new Source(Source.CommonPractice,
+            "delivered - ordered, or delivered width - ordered width less the deduction, within 1/16 in; by tape on the unit, the latter"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)

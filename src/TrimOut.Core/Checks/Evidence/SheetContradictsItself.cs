@@ -18,7 +18,8 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     private static readonly Message NotMore = new("{0}: {1}. {2}: {3}. The first can't be more than the second.");
     private static readonly Message GivesMoreThanItTakes =
         new("At {0} from the mains it takes {1} at the most, and its outputs give {2} together.", "power");
-    private static readonly Message AsOrderedAndNarrower = new("{0}: {1}. {2}: {3}. What is made as wide as it is ordered is no narrower than that.", "ordered");
+    private static readonly Message AsOrderedAndNarrower =
+        new("{0}: {1}. {2}: {3}. What is made as wide as it is ordered is no narrower than that.", "ordered");
     private static readonly Message ReadAgain = new("Read both lines of the sheet again, and put right the one that is typed wrong.");
 
     private static readonly Message NamedOtherwise = new("{0} is {1} by its name, and {2} by its conductor.", "name");
@@ -44,7 +45,8 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     public override CheckInfo Info { get; } = new("sheet-contradicts-itself", "Two values of one sheet contradict each other", Severity.Stop, Phase.WalkThrough,
         new Source(Source.CommonPractice,
             "minimum volts <= motor volts; running current <= starting current; depth needed <= depth, flush; gap between units <= at most; "
-                + "center support from <= widest; per output <= all outputs together; ordered as made outside, no deduction; gauge in a cable's name = conductor; "
+                + "center support from <= widest; per output <= all outputs together; ordered as made outside, no deduction; "
+                + "gauge in a cable's name = conductor; "
                 + "supply x current of all outputs <= input current x input voltage, 240 V where that is not written"));
 
     /// <inheritdoc/>
@@ -99,7 +101,8 @@ public sealed class SheetContradictsItself() : Check<AnyItem>(Subjects.Parts)
     private static Outcome.Found? IsNamedOtherwise(AnyItem sheet) =>
         sheet.Item.Kind == ItemKind.CableType && sheet.Item.Get(CableTypeFacts.Name) is { } name && GaugeInName.Of(name) is { } named
         && sheet.Item.Get(CableTypeFacts.Conductor) is { } conductor && conductor != named
-            ? new Outcome.Found(NamedOtherwise.With(Arg.Typed(name), Arg.Value(CableTypeFacts.Conductor, named), Arg.Value(CableTypeFacts.Conductor, conductor)),
+            ? new Outcome.Found(
+                NamedOtherwise.With(Arg.Typed(name), Arg.Value(CableTypeFacts.Conductor, named), Arg.Value(CableTypeFacts.Conductor, conductor)),
                 ReadName, FieldRef.To(sheet.Item, CableTypeFacts.Conductor))
             {
                 RestsOn = ByValues(sheet, CableTypeFacts.Conductor),
