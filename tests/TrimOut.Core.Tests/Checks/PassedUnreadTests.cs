@@ -3,6 +3,8 @@ using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
+using TrimOut.Core.Phases;
+using TrimOut.Core.Wording;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Checks;
@@ -102,4 +104,57 @@ public class PassedUnreadTests
         Assert.Contains(job.Report.UnreadAbout(job.Unit("W01")), u => u.Check.Id == TooWide);
         Assert.Contains(job.Report.UnreadOf(Roller(job)), u => u.Check.Id == TooWide);
     }
+
+    /// <summary>A value that lies where such values lie, and that nobody checked: what judges the part itself tells of that elsewhere.</summary>
+    [Fact]
+    public void APartThatPassesByItsOwnUncheckedValueIsNotToldTwice()
+    {
+        var job = Wide().SayOf("Roller", CoveringKindFacts.PairHold, "11");
+        Assert.DoesNotContain(job.Report.Findings, f => f.Check.Id == "sheet-value-unusual");
+        Assert.DoesNotContain(job.Report.Unread, u => FactTable.IsKit(u.Subject.Kind));
+    }
+
+    /// <summary>One of the two was changed after it was checked; that nobody ever checked the other one makes it no better.</summary>
+    [Fact]
+    public void AContradictionThatWentByOneOfItsTwoValuesIsNoPassWhoeverNeverCheckedTheOther()
+    {
+        var job = new TestJob().SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.4");
+        job.Do(KitCheck.Toggle(job.House, Roller(job), CoveringKindFacts.StartingCurrent));
+        job.SayOf("Roller", CoveringKindFacts.StartingCurrent, "0.9");
+        var passed = Assert.Single(job.Report.Unread, u => u.Check.Id == "sheet-contradicts-itself");
+        Assert.Contains(FieldRef.To(Roller(job), CoveringKindFacts.RunningCurrent), passed.Values);
+    }
+
+    /// <summary>A cable whose name gives no gauge has nothing that could contradict it, whatever was changed.</summary>
+    [Fact]
+    public void WhereNothingIsComparedNothingPasses()
+    {
+        var job = Checked(new TestJob().SayOf("16/2", CableTypeFacts.Name, "Bell wire")).SayOf("Bell wire", CableTypeFacts.Conductor, "18 AWG");
+        Assert.DoesNotContain(job.Report.Unread, u => u.Check.Id == "sheet-contradicts-itself");
+    }
+
+    /// <summary>
+    /// W01 does not apply by the volts, of which the part itself is told: that is said once. W02 does not by the least volts too, and W03 passes: both are told.
+    /// </summary>
+    [Fact]
+    public void WhatIsToldOfAPartIsNotToldAgainOfWhatDoesNotApplyByTheSameValues()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Window("W03").SayOf("Roller", CoveringKindFacts.MotorVolts, "13")
+            .SayOf("Roller", CoveringKindFacts.LeastVolts, "11");
+        var subjects = new Subjects<Subject>(h => [Roller(job).Id, .. h.Units.Select(u => u.Id)],
+            (h, id) => h.FindUnit(id) as Subject ?? new CoveringKind(h, h.Find(id)!));
+        Outcome Judge(Subject subject)
+        {
+            var kind = subject as CoveringKind ?? ((Unit)subject).Kind!;
+            var volts = kind.Item.Get(CoveringKindFacts.MotorVolts);
+            var least = subject.Name == "W02" ? kind.Item.Get(CoveringKindFacts.LeastVolts) : null;
+            return subject is CoveringKind ? new Outcome.Found(Words.With(Arg.Typed("found")), Words.With(Arg.Typed("mend")), FieldRef.To(kind.Item,
+                    CoveringKindFacts.MotorVolts))
+                : volts > least || subject.Name == "W01" ? new Outcome.DoesNotApply() : new Outcome.Fine();
+        }
+        var report = CheckReport.Of(job.House, [new Says<Subject>("of-all", subjects, Severity.Note, Phase.Order, Judge)]);
+        Assert.Equal([("W02", 0), ("W03", 1)], report.Unread.Select(u => (job.House.NameOf(u.Subject), u.Passed)));
+    }
+
+    private static readonly Message Words = new("{0}");
 }

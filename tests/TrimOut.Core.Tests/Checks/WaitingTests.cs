@@ -112,11 +112,42 @@ public class WaitingTests
         Assert.Empty(CheckReport.Of(_job.House, checks).StopsOfParts(_job.Unit("W02")));
     }
 
-    private sealed class Says<T>(string id, Subjects<T> subjects, Severity severity, Phase phase, Func<T, Outcome> judge) : Check<T>(subjects)
-        where T : Subject
+    [Fact]
+    public void PartsThatAreWaitedForAreCountedOnceEachWhetherBlankOrUnchecked()
     {
-        public override CheckInfo Info { get; } = new(id, id, severity, phase, new Source(Source.CommonPractice, "none"));
+        ICheck[] checks =
+        [
+            LacksSheet(Phase.Order),
+            new Says<HomeRun>("by-cable", Subjects.Runs, Severity.Stop, Phase.Order,
+                r => r.House.ItemsOf(ItemKind.CableType).First().Get(CableTypeFacts.Conductor) is null ? new Outcome.DoesNotApply() : new Outcome.Fine()),
+        ];
+        var report = CheckReport.Of(_job.House, checks);
+        Assert.Equal(2, report.Unread.Length);
+        Assert.Equal((new Waiting(4, 2), 2), (report.WaitingForSheets, report.PartsWaitedFor));
+        Assert.Equal(new Waiting(4, 2), Waiting.Of(report.Missing, report.Unread));
+    }
 
-        public override Outcome Judge(T subject) => judge(subject);
+    [Fact]
+    public void WhatPassesOfAWindowARunAndAUnitByAnUncheckedValueIsToldOfTheUnit()
+    {
+        static Outcome Reads(CoveringKind? kind) => kind!.Item.Get(CoveringKindFacts.MotorVolts) is null ? new Outcome.DoesNotApply() : new Outcome.Fine();
+        var job = _job.SayOf("Roller", CoveringKindFacts.MotorVolts, "13");
+        var report = CheckReport.Of(job.House,
+        [
+            new Says<Window>("of-window", Subjects.CoveredWindows, Severity.Stop, Phase.Order, w => Reads(w.Units[0].Kind)),
+            new Says<HomeRun>("of-run", Subjects.Runs, Severity.Stop, Phase.Order, r => Reads(r.Unit.Kind)),
+            new Says<Unit>("of-unit", Subjects.Units, Severity.Stop, Phase.Order, u => Reads(u.Kind)),
+        ]);
+        Assert.Equal(["of-run", "of-unit", "of-window"], report.UnreadAbout(job.Unit("W01")).Select(u => u.Check.Id).Order(StringComparer.Ordinal));
+    }
+
+    /// <summary>A run is judged under the id of its unit, and its finding is about the run.</summary>
+    [Fact]
+    public void TheWorkingOfAFindingIsThatOfItsOwnSubject()
+    {
+        Outcome Off(HomeRun run) => new Outcome.Found(Words.With(Arg.Typed("found")), Words.With(Arg.Typed("mend")), FieldRef.To(run.Item, RunFacts.Note),
+            Working.Of("1 + 1", () => [("run of", run.Unit.Tag)]));
+        var report = CheckReport.Of(_job.House, [new Says<HomeRun>("of-run", Subjects.Runs, Severity.Note, Phase.Power, Off)]);
+        Assert.Equal(["W01", "W02"], report.Findings.Select(f => report.WorkingOf(f)!.Inputs.Single().Value));
     }
 }
