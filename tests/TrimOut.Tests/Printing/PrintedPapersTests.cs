@@ -4,6 +4,7 @@ using System.Text;
 using System.Text.RegularExpressions;
 using TrimOut.Core.History;
 using TrimOut.Papers;
+using TrimOut.Papers.Templates;
 using TrimOut.Papers.Tests;
 using TrimOut.Printing;
 using TrimOut.Testing;
@@ -110,6 +111,13 @@ public class PrintedPapersTests
             using var pdf = PdfDocument.Open(Printed(written, SheetSize.Letter));
             Holds(written, pdf);
         }
+        foreach (var (id, language) in new[] { ("pull-sheet", "de"), ("test-record", "es") })
+        {
+            var paper = PaperList.Find(id)!;
+            var written = paper.Write(Data("ridge-house"), PaperTemplate.In(paper, language).Value);
+            using var pdf = PdfDocument.Open(Printed(written, SheetSize.Letter));
+            Holds(written, pdf);
+        }
 
         static void Holds(WrittenPaper written, PdfDocument pdf)
         {
@@ -117,7 +125,7 @@ public class PrintedPapersTests
             {
                 Assert.All(words, w => Assert.False(Regex.IsMatch(w.Text, "[0-9]-$|^[A-Z]-$"), $"{written.Title}: {w.Text}"));
                 Assert.All(words.Zip(words.Skip(1)), pair => Assert.False(
-                    Regex.IsMatch(pair.First.Text, "^[0-9.,]+$") && Regex.IsMatch(pair.Second.Text, "^(mm|m|ft|A|V|W|ohm)$")
+                    Regex.IsMatch(pair.First.Text, "^[0-9.,]+$") && Regex.IsMatch(pair.Second.Text, "^(mm|m|ft|Fuß|pies|A|V|W|ohm)$")
                     && pair.First.BoundingBox.Bottom - pair.Second.BoundingBox.Bottom > 5, $"{written.Title}: {pair.First.Text} | {pair.Second.Text}"));
             }
         }
