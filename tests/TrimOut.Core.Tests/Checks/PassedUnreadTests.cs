@@ -134,7 +134,8 @@ public class PassedUnreadTests
     }
 
     /// <summary>
-    /// W01 does not apply by the volts, of which the part itself is told: that is said once. W02 does not by the least volts too, and W03 passes: both are told.
+    /// W01 does not apply by the volts, of which the part itself is told: that is said once. W02 does not by the least volts too, and W03 passes: both are
+    /// told.
     /// </summary>
     [Fact]
     public void WhatIsToldOfAPartIsNotToldAgainOfWhatDoesNotApplyByTheSameValues()
