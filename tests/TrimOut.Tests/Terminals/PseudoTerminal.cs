@@ -9,6 +9,9 @@ internal sealed class PseudoTerminal : IDisposable
 {
     private static readonly TimeSpan Patience = TimeSpan.FromSeconds(60);
 
+    /// <summary>The end of what came that a failure shows.</summary>
+    private const int MostShown = 6_000;
+
     private readonly StringBuilder _seen = new();
     private readonly Process _script;
     private readonly Task _reading;
@@ -70,12 +73,14 @@ internal sealed class PseudoTerminal : IDisposable
         return this;
     }
 
+    private static string Readable(string seen) => seen[^Math.Min(seen.Length, MostShown)..].Replace('\u001b', '^');
+
     public PseudoTerminal WaitFor(string text)
     {
         var clock = Stopwatch.StartNew();
         while (!Seen.Contains(text, StringComparison.Ordinal))
         {
-            Assert.True(clock.Elapsed < Patience, $"\"{text}\" did not come. What came:\n{Seen}");
+            Assert.True(clock.Elapsed < Patience, $"\"{text}\" did not come. What came, with ^ for escape:\n{Readable(Seen)}");
             Thread.Sleep(20);
         }
         return this;
