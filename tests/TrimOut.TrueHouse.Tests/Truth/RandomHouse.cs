@@ -174,7 +174,10 @@ public static class RandomHouse
         var kind = unit.Kind;
         var behind = kind.Setback + kind.BracketBack + 9;
         var beside = behind > unit.Opening.Depth - 8 || dice.Chance(0.7);
-        var clear = unit.Opening.Units.Count > 1 ? kind.EndClear : 0;
+        // Its brackets hang at the ends of what is made, and that is narrower than the opening by what comes off, or by the lean, and by a step of the order.
+        var finished = unit.Opening.Finished;
+        var narrower = unit.Opening.Outside ? 0 : Math.Max(kind.Deduction, finished.Width - finished.PlumbWidth) + kind.Step;
+        var clear = (unit.Opening.Units.Count > 1 ? kind.EndClear : 0) + (narrower / 2);
         unit.EntryFromJamb = house.OnTape(beside ? clear + kind.EndBracket + dice.Between(10, 32) : dice.Between(4, kind.EndBracket));
         unit.EntryBack = house.OnTape(beside ? dice.Between(8, unit.Opening.Depth - 8) : dice.Between(behind, unit.Opening.Depth - 4));
         unit.EntryBelowHead = house.OnTape(dice.Between(4, 60));
