@@ -14,6 +14,7 @@ internal static class HangSteps
             [UnitFacts.Setback, UnitFacts.FixedInto])
         {
             Later = ImmutableDictionary<Fact, int>.Empty.Add(UnitFacts.FixedInto, 2),
+            OnlyWhere = ImmutableDictionary<Fact, Func<Subject, bool>>.Empty.Add(UnitFacts.Setback, s => s is not Unit { Window.Mount: Mount.Outside }),
         },
         new("centre-support-clear", Phase.Hang, ItemKind.Unit, "Center support clear",
             "Center support clear of the brackets and of their screws. Where the sheet was not read for the width from which on there is one, ask it.",

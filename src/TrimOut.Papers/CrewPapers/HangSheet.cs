@@ -56,7 +56,7 @@ internal static class HangSheet
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
-                Ticks.Of(u, "moves-free"), OrBlank(u.Item.Get(UnitFacts.Setback), u),
+                Ticks.Of(u, "moves-free"), SetbackAsBuilt(u),
                 u.EntryOrBlank(UnitFacts.FreeCord), u.EntryOrBlank(UnitFacts.CordHeldBy), u.EntryOrBlank(UnitFacts.CordConfirmedBy), Blank)));
         foreach (var blank in units.Where(u => u.Window.SmallestWidth is not null).GroupBy(u => (Lacks: AlongOpening.Lacks(u), u.Kind?.Id)))
         {
@@ -89,8 +89,12 @@ internal static class HangSheet
         row.Clear();
     }
 
-    private static Inline Setback(Unit unit) => unit.Kind is { } kind && kind[CoveringKindFacts.Setback] is { } setback
+    /// <summary>On a wall nothing is set back.</summary>
+    private static Inline Setback(Unit unit) => unit.Window.Mount == Mount.Outside ? Dash : unit.Kind is { } kind && kind[CoveringKindFacts.Setback] is { } setback
         ? Shown(setback, unit) : Blank;
+
+    private static Inline SetbackAsBuilt(Unit unit) => unit.Item.Get(UnitFacts.Setback) is null && unit.Window.Mount == Mount.Outside ? Dash
+        : OrBlank(unit.Item.Get(UnitFacts.Setback), unit);
 
     /// <summary>Whether it has one by its sheet; where the sheet was not read for it, nobody is told that there is none.</summary>
     private static Inline CentreSupport(Unit unit) => unit.NeedsCentreSupport switch

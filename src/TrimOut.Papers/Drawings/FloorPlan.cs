@@ -80,24 +80,28 @@ internal static class FloorPlan
             foreach (var window in side)
             {
                 var share = (++number - 0.5) / count;
-                var pen = window.LeftOut ? Pen.Dashed : Pen.Thick;
                 var tag = window.LeftOut ? $"({window.Tag})" : UnitsOf(window);
                 if (side.Key is Edge.Top or Edge.Bottom)
                 {
                     var (middle, line) = (x + wide * share, side.Key == Edge.Top ? y : y + high);
-                    svg.Line(middle - 13, line, middle + 13, line, pen)
+                    InWall(svg, window, middle - 13, line, middle + 13, line)
                         .Text(middle, side.Key == Edge.Top ? line + 15 : line - 7, tag, Anchored.Middle, room: PerWindow);
                 }
                 else
                 {
                     var (middle, line) = (y + 20 + (high - 40) * share, side.Key == Edge.Left ? x : x + wide);
-                    svg.Line(line, middle - 8, line, middle + 8, pen)
+                    InWall(svg, window, line, middle - 8, line, middle + 8)
                         .Text(side.Key == Edge.Left ? line + 6 : line - 6, middle + 4, tag,
                         side.Key == Edge.Left ? Anchored.Start : Anchored.End, room: PerWindow);
                 }
             }
         }
     }
+
+    /// <summary>A window in the line of its wall; dashes would be lost on it, so the wall is open behind them.</summary>
+    private static Svg InWall(Svg svg, Window window, double x1, double y1, double x2, double y2) => window.LeftOut
+        ? svg.Box(x1 - 1, y1 - 1, x2 - x1 + 2, y2 - y1 + 2, Pen.None, Fill.White, part: "gap").Line(x1, y1, x2, y2, Pen.Dashed)
+        : svg.Line(x1, y1, x2, y2, Pen.Thick);
 
     /// <summary>What tags take away from the name of a room on each side.</summary>
     private static double BesideName(ILookup<Edge, Window> windows) => windows[Edge.Left].Any() || windows[Edge.Right].Any() ? PerWindow + 10 : 6;

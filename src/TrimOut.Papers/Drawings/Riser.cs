@@ -1,3 +1,4 @@
+using System.Collections.Immutable;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Writing;
@@ -10,11 +11,17 @@ internal static class Riser
 {
     private const double Width = 676;
     private const double BandLeft = 96;
-    private const double BoxWide = 88;
+    private const double BoxWide = 106;
     private const double BoxHigh = 36;
-    private const int InARow = 6;
+    private const int InARow = 5;
 
     private const int RowsOnASheet = 18;
+
+    /// <summary>As many panels stand below the floors; of more, each box names its own, and no line is drawn.</summary>
+    private const int MostPanels = 7;
+
+    /// <summary>From one trunk to the next.</summary>
+    private const double Apart = 7;
 
     /// <summary>The runs of a floor, or as many of them as one page takes.</summary>
     /// <param name="Name">The floor's name; empty where none was noted.</param>
@@ -51,24 +58,24 @@ internal static class Riser
     {
         var floors = sheet.Reverse().ToList();
         var heights = floors.Select(f => 30 + Rows(f.Runs.Count) * (BoxHigh + 6) + 4).ToList();
-        var svg = new Svg(Width, heights.Sum() + 10 * floors.Count + 44 + 2 * Svg.LegendLine);
-        var panelTop = svg.Height - 34 - 2 * Svg.LegendLine;
+        var panels = house.Panels.Length <= MostPanels ? house.Panels : [];
+        var panelTop = heights.Sum() + 10 * floors.Count + Apart * panels.Length + 4;
+        var svg = new Svg(Width, panelTop + (panels.Length > 0 ? 34 : 4) + 2 * Svg.LegendLine);
         var y = 0.0;
         for (var at = 0; at < floors.Count; at++)
         {
             Band(svg, floors[at], y, heights[at], words);
-            Trunks(svg, house, floors[at].Runs.CountBy(r => r.Panel?.Id ?? "").ToDictionary(), y, heights[at], panelTop, words);
+            Trunks(svg, panels, floors[at].Runs.CountBy(r => r.Panel?.Id ?? "").ToDictionary(), y, heights[at], panelTop, words);
             y += heights[at] + 10;
         }
-        var x = 2.0;
-        foreach (var panel in house.Panels)
+        foreach (var (at, panel) in panels.Index())
         {
+            var x = 2.0 + at * 92;
             svg.Box(x, panelTop, 84, 28, Pen.Thick, Fill.White).Text(x + 42, panelTop + 18, panel.Name, Anchored.Middle, room: 78, bold: true);
-            x += 92;
         }
         return svg.Legend(2, svg.Height - 4 - Svg.LegendLine,
-            words.Of("Box: a home run, its panel and its length one way; gray once it has a panel."),
-            words.Of("Line: from a panel to a floor, with the number of cables. Not to scale."));
+            [words.Of("Box: a home run, its panel and its length one way; gray once it has a panel."),
+            .. panels.Length > 0 ? [words.Of("Line: from a panel to a floor, with the number of cables. Not to scale.")] : Array.Empty<string>()]);
     }
 
     private static void Band(Svg svg, Floor floor, double y, double high, Words words)
@@ -86,17 +93,20 @@ internal static class Riser
         }
     }
 
-    /// <summary>A line from each panel to a floor that it feeds, with how many cables go there.</summary>
-    private static void Trunks(Svg svg, House house, Dictionary<string, int> perPanel, double y, double high, double panelTop, Words words)
+    /// <summary>
+    /// A line from each panel to a floor that it feeds, with how many cables go there. All rise on the left, the later panels' further right and turning
+    /// off further up, so that below the floors no line meets another.
+    /// </summary>
+    private static void Trunks(Svg svg, ImmutableArray<Panel> panels, Dictionary<string, int> perPanel, double y, double high, double panelTop,
+        Words words)
     {
-        for (var at = 0; at < house.Panels.Length; at++)
+        foreach (var (at, panel) in panels.Index())
         {
-            if (!perPanel.TryGetValue(house.Panels[at].Id, out var cables))
+            if (!perPanel.TryGetValue(panel.Id, out var cables))
                 continue;
-            // All trunks rise on the left; those of later panels, which stand further right, turn off further down.
-            var (x, turn) = (Math.Max(14, 84 - 10 * (at + 1)), y + Math.Min(high - 6, 18 + at * 16));
+            var (x, level, turn) = (8 + at * Apart, panelTop - Apart * (at + 1), y + Math.Min(high - 6, 18 + at * 16));
             var foot = 2 + at * 92 + 42;
-            svg.Path([(foot, panelTop), (foot, panelTop - 8), (x, panelTop - 8), (x, turn), (BandLeft, turn)], Pen.Thin);
+            svg.Path([(foot, panelTop), (foot, level), (x, level), (x, turn), (BandLeft, turn)], Pen.Thin);
             svg.Text(BandLeft - 4, turn - 3, Ours($"{cables} ×").Plain(words), Anchored.End);
         }
     }

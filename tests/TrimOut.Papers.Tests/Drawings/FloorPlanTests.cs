@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Xml.Linq;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -33,6 +34,24 @@ public class FloorPlanTests
         Assert.True(at["W1"].X < at["N1"].X && at["N2"].X < at["E1"].X);
 
         string[] Lie(params string[] tags) => tags;
+    }
+
+    /// <summary>Dashes on the line of a wall are no dashes: it is open where a window was left out.</summary>
+    [Theory]
+    [InlineData("N")]
+    [InlineData("E")]
+    public void TheWallIsOpenBehindTheDashesOfAWindowThatWasLeftOut(string facing)
+    {
+        var job = new TestJob().Window("W01").Window("W02").Say("W01", WindowFacts.Facing, facing);
+        job.Do(LeaveOut.Window(job.House.FindTag("W01")!, "too small"));
+        var svg = XDocument.Parse(FloorPlan.Of(FloorPlan.Floors(job.House).Single(), Words.English).Render("x")).Root!.Elements().ToList();
+        var dashes = Assert.Single(svg, e => e.Attribute("stroke-dasharray") is not null);
+        var gap = Assert.Single(svg, e => (string?)e.Attribute("data-part") == "gap");
+        Assert.True(svg.IndexOf(gap) < svg.IndexOf(dashes));
+        Assert.True(svg.FindIndex(e => e.Name.LocalName == "rect") < svg.IndexOf(gap));
+        Assert.Equal("#fff", (string?)gap.Attribute("fill"));
+        Assert.InRange(Of(dashes, "x1"), Of(gap, "x"), Of(gap, "x") + Of(gap, "width"));
+        Assert.InRange(Of(dashes, "y2"), Of(gap, "y"), Of(gap, "y") + Of(gap, "height"));
     }
 
     [Fact]
