@@ -57,7 +57,9 @@ internal static class LivingWithIt
             yield return Ours("Units of one group move together. Wait until all have stopped.");
         yield return Ours("Open the window itself only with its unit up or well clear of the sash and the handle.");
         yield return Ours("In wind, with a window open, raise the unit: a flapping bar damages fabric and motor.");
-        yield return Ours("Never pull, push or lift a unit by hand, and never hold it back while it moves.");
+        yield return KindsInUse.Of(house).Any(k => k.Item.Get(CoveringKindFacts.WithoutPower) == WithoutPower.MovedByHand)
+            ? Ours("While there is power, never pull, push or lift a unit by hand, and never hold it back while it moves.")
+            : Ours("Never pull, push or lift a unit by hand, and never hold it back while it moves.");
         if (house.Remotes.Length > 0)
             yield return Ours(
                 "Change a remote's battery when units answer late or only from near by. Keep batteries out of children's reach: swallowed ones can kill.");

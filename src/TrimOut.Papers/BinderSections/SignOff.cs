@@ -19,7 +19,7 @@ internal static class SignOff
         var job = new JobItself(data.House);
         if (Array.TrueForAll(Noted, f => job.Item.Latest(f)?.Stored is null))
         {
-            to.Say("Nothing is signed off yet.");
+            to.Say("No demonstration and no acceptance is noted yet.");
         }
         else
         {
@@ -37,7 +37,7 @@ internal static class SignOff
         to.Heading(3, "Handover");
         to.Say("Every unit was shown open, closed and at its preset from each of its remotes; the cautions were read together; " +
             "the open items above are agreed.");
-        to.Table(["For", "Name", "Signature", "Date"],
+        to.Table(["For", "Name", "Date", "Signature"],
         [
             Row(Ours("Owner"), job.EntryOrBlank(HouseFacts.AcceptedBy), Blank, Blank),
             Row(Ours("Crew"), Blank, Blank, Blank),

@@ -61,6 +61,11 @@ internal static class PullSheet
             .Concat(data.House.Units.Where(u => !u.OnPanel).Select(u => Row(
                 u.Tag, (u.Window.Room?.FullName).OrDash(), Ours($"power: {u.Entry(UnitFacts.Power)}")))), "No window is left out.");
 
+    /// <summary>The tail as it was left; where the second look found another one, that too, for all else goes by it.</summary>
+    private static Inline TailLeft(HomeRun run) =>
+        run.Item.Get(RunFacts.TailFound) is { } found && run.Item.Get(RunFacts.TailAtWindow) is { } left && found != left
+            ? Ours($"{run.Entry(RunFacts.TailAtWindow)}; found {run.Entry(RunFacts.TailFound)}") : run.EntryOrBlank(RunFacts.TailAtWindow);
+
     private static void Ends(MarkdownWriter to, PaperData data)
     {
         to.Table(
@@ -68,7 +73,7 @@ internal static class PullSheet
             data.House.Runs.Select(r => Row(
                 r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
                 r.BySheet(x => (TailAtLeast(x.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash()),
-                r.EntryOrBlank(RunFacts.TailAtWindow), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r))),
+                TailLeft(r), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
             return;

@@ -74,7 +74,7 @@ internal static class ServiceForm
 
     private static void Signed(MarkdownWriter to, PaperData data)
     {
-        to.Table(["For", "Name", "Signature", "Date"], [Row(Ours("Crew"), Blank, Blank, Blank), Row(Ours("Owner"), Blank, Blank, Blank)]);
+        to.Table(["For", "Name", "Date", "Signature"], [Row(Ours("Crew"), Blank, Blank, Blank), Row(Ours("Owner"), Blank, Blank, Blank)]);
         to.Say("What was read goes into the house file, with instrument and day.");
     }
 }

@@ -30,7 +30,7 @@ internal static class TestRecord
         Ours("Power tests on the low-voltage side only. The mains side of the panel is for a licensed electrician."));
 
     private static void Loops(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Label", "One way", "Should read", "First", "With, who, when", "Second", "With, who, when"],
+        ["Unit", "Label", "One way", "Should read", "First loop", "With, who, when", "Second loop", "With, who, when"],
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
             r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
@@ -64,7 +64,7 @@ internal static class TestRecord
         PhotoPages.Write(to, data, pictures);
     }
 
-    private static void Signed(MarkdownWriter to, PaperData data) => to.Table(["For", "Name", "Instrument, calibrated until", "Signature", "Date"],
+    private static void Signed(MarkdownWriter to, PaperData data) => to.Table(["For", "Name", "Instrument, calibrated until", "Date", "Signature"],
         [Row(Ours("Crew"), Blank, Blank, Blank, Blank)]);
 
     private static Inline TakenOrBlank(string? reading, Inline taken) => reading is null ? Blank : taken;

@@ -100,10 +100,17 @@ internal static class WindowElevation
     }
 
     /// <summary>What the drawing shows and can't say in lines.</summary>
-    private static IEnumerable<Inline> Legend(Window window) => Outside(window).Concat(window.Units.SelectMany(u => new[]
+    private static IEnumerable<Inline> Legend(Window window) => Outside(window).Concat(WhichWidths(window)).Concat(window.Units.SelectMany(u => new[]
     {
         Ours($"{u.Tag}: lead {u.Entry(UnitFacts.LeadSide)}, tail {Show(u.Run?.TailAtWindow, u.House)}"), Entry(u),
     }));
+
+    /// <summary>An ordered width is another one than the part that was measured for it, and on a paper both may stand.</summary>
+    private static IEnumerable<Inline> WhichWidths(Window window)
+    {
+        if (!IsAsWide(window) && window.Units.Where(u => u.Item.Get(UnitFacts.OrderWidth) is not null).Select(u => u.Tag).ToList() is { Count: > 0 } ordered)
+            yield return Ours($"width as ordered: {ordered.JoinOrDash()}");
+    }
 
     private static IEnumerable<Inline> LegendInBook(Window window) =>
         Outside(window).Concat(window.Units.Select(u => Join(": ", [u.Tag, Entry(u)])));

@@ -1,3 +1,4 @@
+using TrimOut.Core.Facts;
 using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -15,6 +16,7 @@ internal static class LabelSheet
         new Section("labels", "Test print and labels", Labels))
     {
         Table = MakeTable,
+        Warns = OpenStops.At(RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.Output),
     };
 
     private static void How(MarkdownWriter to, PaperData data) => to.List(

@@ -52,7 +52,7 @@ internal static class PartsList
     private static Inline Day(DateOnly? day) => day is { } known ? known.OnPaper() : Dash;
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
-        to.Filled(["Part", "How many", "Needed in", "Here by", "Order by", "Counted from"],
+        to.Filled(["Part", "How many", "Needed in", "Here by", "Order by, or ordered", "Counted from"],
             data.CallOffs.Where(c => c.Line.Group == group).Select(c => Row(
                 Said(c.Line.Part, data.House), StillToOrder(c, Counted(c.Line)).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()),
                 Day(c.NeededBy),

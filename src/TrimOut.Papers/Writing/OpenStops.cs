@@ -22,6 +22,10 @@ internal static class OpenStops
         RestsOn.Say(to, data, phases);
     };
 
+    /// <summary>On a paper that prints a few facts: the open stops that are mended at one of them.</summary>
+    public static Action<MarkdownWriter, PaperData> At(params Fact[] facts) => (to, data) =>
+        SayStops(to, data, [.. data.Report.OpenStops.Where(f => facts.Any(x => x.Field() == f.Found.Mends.Field))]);
+
     private static void SayStops(MarkdownWriter to, PaperData data, List<Finding> stops)
     {
         if (stops.Count == 0)

@@ -78,6 +78,7 @@ internal static class PageStyle
           .card h2, .panel-door h2 { margin: 3mm 0 1.5mm; }
           .card :is(p, ol, table), .panel-door :is(p, ul, table) { margin-bottom: 2mm; }
           .binder td:has(.blank), .card td:has(.blank) { min-width: 26mm; }
+          .binder td:last-child:has(.blank), .panel-schedule h2 + table td:last-child:has(.blank) { min-width: 40mm; }
           .panel-door h3 ~ h3 { break-before: page; }
           h3 { margin-top: 4mm; }
           th, td { padding-block: 0.45mm; }

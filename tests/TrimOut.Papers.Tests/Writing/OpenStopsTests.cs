@@ -51,6 +51,20 @@ public class OpenStopsTests
         Assert.True(head.Contains(told, StringComparison.Ordinal), head);
     }
 
+    /// <summary>Whoever sticks labels is told where two cables would get the same one, and of nothing that labels don't show.</summary>
+    [Fact]
+    public void OnTheLabelsStandTheStopsThatAreMendedOnThem()
+    {
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.MotorVolts, "16.5");
+        Assert.DoesNotContain("Stop first", Head(), StringComparison.Ordinal);
+        job.Say("W02A", RunFacts.LabelAtWindow, "P1-W01").Say("W02A", RunFacts.LabelAtPanel, "P1-W01");
+        Assert.Contains("Stop first", Head(), StringComparison.Ordinal);
+        Assert.Contains("P1-W01", Head(), StringComparison.Ordinal);
+        Assert.DoesNotContain("16.5", Head(), StringComparison.Ordinal);
+
+        string Head() => PaperList.Find("labels")!.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown.Split("\n## ")[0];
+    }
+
     /// <summary>A stop that goes away by a value that nobody read off a sheet: whoever drills by the paper is told which, and where.</summary>
     [Fact]
     public void WhatPassesOnlyByAValueThatNobodyCheckedStandsAtItsHead()
