@@ -21,7 +21,7 @@ public class CheckReportTests
     {
         get
         {
-            var walked = new TheoryData<string, int> { { "", 300 } };
+            var walked = new TheoryData<string, int> { { "", 200 } };
             foreach (var sample in SampleHouse.Names)
                 walked.Add(sample, 25);
             return walked;

@@ -66,7 +66,7 @@ public class PastHousesTests
             }
             Assert.Equal(TwoLaptops.Picture(Fold.All(logs[^1].Changes).House), TwoLaptops.Picture(logs[^1].House));
         }
-    }, iter: 100, threads: 1);
+    }, iter: 40, threads: 1);
 
     private static readonly Gen<(int From, int Device, bool Undoes, int Value)> Twigs =
         Gen.Select(Gen.Int[0, 99], Gen.Int[0, 2], Gen.Int[0, 3].Select(n => n == 0), Gen.Int[0, 99]);
