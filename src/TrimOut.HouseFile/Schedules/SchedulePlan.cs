@@ -91,7 +91,10 @@ public sealed record SchedulePlan(
 /// <param name="KeptBecause">Why the house keeps its own; null where the schedule's is taken.</param>
 public sealed record RevisedValue(int Line, string Tag, string Label, string Here, string There, string? KeptBecause)
 {
-    /// <summary>What taking it does to the house; nothing where the house keeps its own.</summary>
+    /// <summary>
+    /// What taking it does to the house: part of the plan's change, or, where the house keeps its own, what somebody may take over it after all; nothing
+    /// where it can't be taken alone.
+    /// </summary>
     public ImmutableArray<Edit> Edits { get; init; } = [];
 }
 

@@ -214,16 +214,20 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
         if (stored is null && head?.Stored is { } had && columns.Any(map.Has) && columns.All(c => map.Cell(row, c).Length == 0) && IsImported(head))
         {
             _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, fact.ShowStored(had, _house), "nothing",
-                "a blank in a schedule takes nothing away; empty it here where it is to be blank"));
+                "a blank in a schedule takes nothing away; empty it here where it is to be blank")
+            {
+                Edits = new Draft("").PutStored(of.Item.Id, fact.Name, null).Edits,
+            });
         }
         if (stored is null || stored == head?.Stored)
             return;
         var kept = KeptBecause(of, fact, head);
+        var edit = new Draft("").PutStored(of.Item.Id, fact.Name, stored).Edits;
         if (kept is null)
-            _draft = _draft.PutStored(of.Item.Id, fact.Name, stored);
+            _draft = _draft with { Edits = _draft.Edits.AddRange(edit) };
         _revised.Add(new RevisedValue(row.Line, of.Name, fact.Label, head?.Stored is { } here ? fact.ShowStored(here, _house) : "",
             fact.ShowStored(stored, _house), kept)
-        { Edits = kept is null ? [_draft.Edits[^1]] : [] });
+        { Edits = edit });
     }
 
     private void ReviseRoom(Window window, SheetRow row)

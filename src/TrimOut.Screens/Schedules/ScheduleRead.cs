@@ -40,6 +40,9 @@ public sealed record ScheduleLine(string Head, string Text)
 {
     /// <summary>What taking it does to the house; nothing where it can't be taken alone.</summary>
     public ImmutableArray<Edit> Edits { get; init; } = [];
+
+    /// <summary>Whether the house keeps its own, and the edits come only where somebody takes the row.</summary>
+    public bool Kept { get; init; }
 }
 
 /// <summary>A detail that a schedule can hold.</summary>

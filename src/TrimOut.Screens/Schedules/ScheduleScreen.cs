@@ -27,7 +27,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
     private const int OfRemarks = 3;
 
     /// <summary>Before a row that is chosen.</summary>
-    public static readonly Sign Comes = new(g => g.Done, "is taken in");
+    public static readonly Sign TakenIn = new(g => g.Done, "is taken in");
 
     /// <summary>Before a row that somebody left.</summary>
     public static readonly Sign Stays = new(g => g.Nothing, "is left as it is");
@@ -45,10 +45,14 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
 
     public string Search { get; init; } = "";
 
-    public IReadOnlyList<Sign> Signs { get; } = [Comes, Stays];
+    public IReadOnlyList<Sign> Signs { get; } = [TakenIn, Stays];
 
-    /// <summary>Rows that somebody left: what they do is not done.</summary>
-    public ImmutableHashSet<ScheduleLine> Left { get; init; } = [];
+    /// <summary>Rows that somebody turned: they are left, or, of what the house keeps, taken.</summary>
+    public ImmutableHashSet<ScheduleLine> Turned { get; init; } = [];
+
+    private bool Comes(ScheduleLine row) => row.Kept == Turned.Contains(row);
+
+    private IEnumerable<Edit> EditsOf(bool kept) => Turned.Where(l => l.Kept == kept).SelectMany(l => l.Edits);
 
     /// <summary>What becomes of windows that are not in the schedule, by tag; of those that are not there nothing.</summary>
     public ImmutableDictionary<string, GoneAs> Gone { get; init; } = ImmutableDictionary<string, GoneAs>.Empty;
@@ -62,14 +66,15 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
     /// <summary>The same with the row under the cursor taken where it was left, or left; of a window that is gone what is next.</summary>
     public ScheduleScreen Chosen() => Current is not { } row ? this
         : Shown == OfGone ? this with { Gone = Gone.SetItem(row.Head, (GoneAs)(((int)As(row.Head) + 1) % Enum.GetValues<GoneAs>().Length)) }
-        : this with { Left = Left.SymmetricExcept([row]) };
+        : this with { Turned = Turned.SymmetricExcept([row]) };
 
     /// <summary>The change of what is chosen; null where that is nothing.</summary>
     public Result<Draft>? Change(ScreenContext context)
     {
         var (windows, values, gone) = Coming;
         return windows + values + gone == 0 ? (Result<Draft>?)null
-            : TakeRows.Of(Read.Draft ?? new Draft($"Import {Path.GetFileName(From)}"), Left.SelectMany(l => l.Edits), windows, values,
+            : TakeRows.Of((Read.Draft ?? new Draft($"Import {Path.GetFileName(From)}")).And(new Draft("", [.. EditsOf(kept: true)])), EditsOf(kept: false),
+                windows, values,
                 Read.Missing.Select(t => (Window: context.House.FindTag(t), As: As(t))).Where(g => g.Window is not null).Select(g => (g.Window!, g.As)),
                 context.Today);
     }
@@ -80,8 +85,9 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
         get
         {
             var gone = Read.Missing.Count(t => As(t) != GoneAs.Left);
-            return Read.Draft is null ? (0, 0, gone)
-                : (Read.Windows.Length - Read.Windows.Count(Left.Contains), Read.Taken - Read.Differing.Count(Left.Contains), gone);
+            var afterAll = Read.Differing.Count(r => r.Kept && Comes(r));
+            return Read.Draft is null ? (0, afterAll, gone)
+                : (Read.Windows.Count(Comes), Read.Taken - Read.Differing.Count(r => !r.Kept && !Comes(r)) + afterAll, gone);
         }
     }
 
@@ -140,7 +146,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
             var (row, tone) = (Rows[at], at == Selected ? Tone.Selected : Tone.Text);
             rows.PutFit(0, line, rows.Width, "", tone);
             if (Shown < OfGone && !row.Edits.IsEmpty)
-                rows.Put(1, line, (Left.Contains(row) ? Stays : Comes).Drawn(context.Glyphs), tone);
+                rows.Put(1, line, (Comes(row) ? TakenIn : Stays).Drawn(context.Glyphs), tone);
             rows.PutFit(3, line, Head - 3, row.Head, tone);
             rows.PutFit(Head + 1, line, rows.Width - Head - 1, row.Text, tone);
         }
@@ -193,7 +199,7 @@ internal static class ScheduleKeys
         new KeyAction<ScheduleScreen>("space", "Take or leave",
             "Leaves the row, or takes it after all; of a window that is gone: notes it, leaves it out, or lets it be.",
             (s, _) => new Transition(s.Chosen()))
-            { Disabled = (s, _) => s.CanChoose ? null : "This row is not taken or left: new windows, values that are taken, and windows that are gone are." },
+            { Disabled = (s, _) => s.CanChoose ? null : "This row is not taken or left by itself: new windows, values that differ, and windows that are gone are." },
         new KeyAction<ScheduleScreen>("t", "Type a column", "Takes a detail from another column; the same office's next schedule is read so too.",
             (s, _) => Transition.Type(s, Other(s, s.Column!)))
             { Disabled = (s, _) => s.Column is null ? "Right goes to the list of columns: there a detail can be taken from another one." : null },

@@ -55,7 +55,7 @@ internal static class ScheduleDesk
         [.. plan.Windows.Select(w => new ScheduleLine(w.Tag, string.Join(", ", new[] { w.Room ?? "no room", Size(w), w.Unit }.Where(t => t.Length > 0)))
             { Edits = w.Edits })],
         [.. plan.Revised.Select(r => new ScheduleLine(r.Tag, $"{r.Label}: {(r.Here.Length > 0 ? r.Here : "nothing")} here, {r.There} there. "
-            + (r.KeptBecause is { } why ? $"Kept: {why}" : "Taken")) { Edits = r.Edits })],
+            + (r.KeptBecause is { } why ? $"Kept: {why}" : "Taken")) { Edits = r.Edits, Kept = r.KeptBecause is not null })],
         plan.Revised.Count(r => r.KeptBecause is null),
         plan.Missing,
         [

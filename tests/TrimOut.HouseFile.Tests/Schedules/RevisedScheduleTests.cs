@@ -109,6 +109,9 @@ public class RevisedScheduleTests
         _job.Say("W01", WindowFacts.RoughWidth, "36 1/2");
         var plan = Plan(First.Replace("W01,Kitchen,36", "W01,Kitchen,40", StringComparison.Ordinal));
         Assert.Contains("typed it on", Assert.Single(plan.Revised).KeptBecause, StringComparison.Ordinal);
+        // Nothing of it comes by itself; who takes the row has what the schedule says.
+        Assert.False(plan.Changes);
+        Assert.Equal("1016 mm", Assert.IsType<Edit.Put>(Assert.Single(plan.Revised.Single().Edits)).Value);
         Assert.False(plan.Changes);
         Assert.Equal(Length.FromInches(36, 1, 2), Width("W01"));
     }

@@ -114,6 +114,30 @@ public class ScheduleTests
         Assert.Contains("1 window would come in", Seen(), StringComparison.Ordinal);
     }
 
+    /// <summary>What the house keeps stays unless somebody takes it, and whoever does is told first who typed what is there.</summary>
+    [Fact]
+    public void AValueThatTheHouseKeepsIsTakenAfterAll()
+    {
+        var window = _shell.Context.House.Windows.Single();
+        var edits = new Draft("").PutStored(window.Id, WindowFacts.Note.Name, "by the office").Edits;
+        _desk.FoundSchedules[File] = (log, columns) => Read(log, columns).Value with
+        {
+            Differing = [new("W01", "Note: nothing here, by the office there. Kept: Ada emptied it on 2026-03-04") { Edits = edits, Kept = true }],
+            Draft = null,
+            Windows = [],
+        };
+        Press("I", "enter", "enter", "y");
+        Assert.Equal("", _shell.Context.House.Windows.Single().Show(WindowFacts.Note));
+        Press("right", "space");
+        Assert.Contains("1 value would come in", Seen(), StringComparison.Ordinal);
+        Press("space", "enter", "y");
+        Assert.Equal("", _shell.Context.House.Windows.Single().Show(WindowFacts.Note));
+        Press("space", "enter", "y");
+        Assert.Equal("by the office", _shell.Context.House.Windows.Single().Show(WindowFacts.Note));
+        Press("u", "u");
+        Assert.Equal("", _shell.Context.House.Windows.Single().Show(WindowFacts.Note));
+    }
+
     [Fact]
     public void OfAWindowThatIsGoneSpaceSaysWhatBecomesOfIt()
     {
