@@ -24,6 +24,9 @@ internal static class SpreadsheetRows
     /// <summary>Whether a file is of such a kind.</summary>
     public static bool IsOne(byte[] file) => file.AsSpan().StartsWith(Zip) || file.AsSpan().StartsWith(Compound);
 
+    /// <summary>Of the older format the reader of spreadsheets gives a cell with an error as a blank one, and nothing tells them apart.</summary>
+    internal const string BlankErrors = "an .xls shows a cell with an error as blank: save it as .xlsx, and such cells are named";
+
     /// <summary>Its sheets that anybody sees, in their order, or why it can't be read.</summary>
     /// <remarks>
     /// A cell that is merged with those below it stands for each of them. A number is written with a point and, where its format puts a unit behind it, with
@@ -45,7 +48,7 @@ internal static class SpreadsheetRows
                     var rows = Rows(reader, lost);
                     if (!rows.Ok)
                         return new Refusal($"Sheet {reader.Name}: {rows.Reason}");
-                    sheets.Add(new Sheet(reader.Name, rows.Value));
+                    sheets.Add(new Sheet(reader.Name, rows.Value) { Remark = file.AsSpan().StartsWith(Compound) ? BlankErrors : null });
                 }
             }
             while (reader.NextResult());

@@ -90,8 +90,8 @@ internal static class HangSheet
     }
 
     /// <summary>On a wall nothing is set back.</summary>
-    private static Inline Setback(Unit unit) => unit.Window.Mount == Mount.Outside ? Dash : unit.Kind is { } kind && kind[CoveringKindFacts.Setback] is { } setback
-        ? Shown(setback, unit) : Blank;
+    private static Inline Setback(Unit unit) => unit.Window.Mount == Mount.Outside ? Dash
+        : unit.Kind is { } kind && kind[CoveringKindFacts.Setback] is { } setback ? Shown(setback, unit) : Blank;
 
     private static Inline SetbackAsBuilt(Unit unit) => unit.Item.Get(UnitFacts.Setback) is null && unit.Window.Mount == Mount.Outside ? Dash
         : OrBlank(unit.Item.Get(UnitFacts.Setback), unit);

@@ -199,7 +199,9 @@ internal static class ScheduleKeys
         new KeyAction<ScheduleScreen>("space", "Take or leave",
             "Leaves the row, or takes it after all; of a window that is gone: notes it, leaves it out, or lets it be.",
             (s, _) => new Transition(s.Chosen()))
-            { Disabled = (s, _) => s.CanChoose ? null : "This row is not taken or left by itself: new windows, values that differ, and windows that are gone are." },
+        {
+            Disabled = (s, _) => s.CanChoose ? null : "This row is not taken or left by itself: new windows, values that differ, and windows that are gone are.",
+        },
         new KeyAction<ScheduleScreen>("t", "Type a column", "Takes a detail from another column; the same office's next schedule is read so too.",
             (s, _) => Transition.Type(s, Other(s, s.Column!)))
             { Disabled = (s, _) => s.Column is null ? "Right goes to the list of columns: there a detail can be taken from another one." : null },

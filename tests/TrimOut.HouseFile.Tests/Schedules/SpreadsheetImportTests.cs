@@ -18,6 +18,15 @@ public class SpreadsheetImportTests
 
     private Length Width(string tag) => _job.House.FindTag(tag)!.RoughWidth!.Value;
 
+    /// <summary>Of the older format an error can't be told from a blank, and that is said.</summary>
+    [Fact]
+    public void AnOldSpreadsheetIsReadAndItIsSaidThatItsErrorsLookBlank()
+    {
+        var plan = Plan(OldBook.Of(["Tag", "Room", "Width (in)", "Height (in)"], ["W01", "Kitchen", 36.5, 60.0], ["W02", "Kitchen", null, 48.0])).Value;
+        Assert.Equal([("W01", "36 1/2\"", "60\""), ("W02", "", "48\"")], plan.Windows.Select(w => (w.Tag, w.Width, w.Height)));
+        Assert.Contains(plan.Understood, u => u.Contains("an .xls shows a cell with an error as blank", StringComparison.Ordinal));
+    }
+
     [Fact]
     public void TheSheetOfAnOfficeComesInWithItsMergedCellsTotalsAndNotes()
     {

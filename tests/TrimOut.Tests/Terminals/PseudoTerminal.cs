@@ -80,7 +80,7 @@ internal sealed class PseudoTerminal : IDisposable
         var clock = Stopwatch.StartNew();
         while (!Seen.Contains(text, StringComparison.Ordinal))
         {
-            Assert.True(clock.Elapsed < Patience, $"\"{text}\" did not come. What came, with ^ for escape:\n{Readable(Seen)}");
+            Assert.True(clock.Elapsed < Patience, $"\"{text}\" did not come. What came, with ^ for escape:\n{Readable(Seen)}\n{Waiting()}");
             Thread.Sleep(20);
         }
         return this;
@@ -112,13 +112,34 @@ internal sealed class PseudoTerminal : IDisposable
         _script.Dispose();
     }
 
+    // A StreamReader goes on to read, and holds back what it has, where what came fills its buffer to the byte.
     private void Read()
     {
-        var buffer = new char[4096];
-        for (var count = _script.StandardOutput.Read(buffer); count > 0; count = _script.StandardOutput.Read(buffer))
+        var (bytes, chars, decoder) = (new byte[4096], new char[4097], Encoding.UTF8.GetDecoder());
+        var stream = _script.StandardOutput.BaseStream;
+        for (var count = stream.Read(bytes); count > 0; count = stream.Read(bytes))
         {
+            var read = decoder.GetChars(bytes.AsSpan(0, count), chars, flush: false);
             lock (_seen)
-                _seen.Append(buffer, 0, count);
+                _seen.Append(chars, 0, read);
+        }
+    }
+
+    /// <summary>In which calls of the system the program and its terminal wait, thread by thread, for a failure to show.</summary>
+    private string Waiting() => string.Join('\n', new[] { ("script", _script.Id.ToString(CultureInfo.InvariantCulture)), ("program", Note("pid") ?? "0") }
+        .SelectMany(p => Threads(p.Item2).Select(t => $"{p.Item1} {Path.GetFileName(t)}: {Said(t, "comm")} in {Said(t, "wchan")}, {Said(t, "syscall")}")));
+
+    private static string[] Threads(string pid) => Directory.Exists($"/proc/{pid}/task") ? Directory.GetDirectories($"/proc/{pid}/task") : [];
+
+    private static string Said(string thread, string what)
+    {
+        try
+        {
+            return File.ReadAllText(Path.Combine(thread, what)).Trim();
+        }
+        catch (Exception e) when (e is IOException or UnauthorizedAccessException)
+        {
+            return "?";
         }
     }
 
