@@ -200,7 +200,7 @@ internal static class ScheduleKeys
             "Leaves the row, or takes it after all; of a window that is gone: notes it, leaves it out, or lets it be.",
             (s, _) => new Transition(s.Chosen()))
         {
-            Disabled = (s, _) => s.CanChoose ? null : "This row is not taken or left by itself: new windows, values that differ, and windows that are gone are.",
+            Disabled = (s, _) => s.CanChoose ? null : "This row is not taken by itself: new windows, values that differ, and windows that are gone are.",
         },
         new KeyAction<ScheduleScreen>("t", "Type a column", "Takes a detail from another column; the same office's next schedule is read so too.",
             (s, _) => Transition.Type(s, Other(s, s.Column!)))

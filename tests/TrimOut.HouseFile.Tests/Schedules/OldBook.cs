@@ -69,7 +69,10 @@ internal static class OldBook
     {
         var letters = new byte[64];
         Encoding.Unicode.GetBytes(name).CopyTo(letters, 0);
-        return [.. letters, .. U16(2 * name.Length + 2), type, 1, .. U32(Free), .. U32(Free), .. U32(child), .. new byte[36], .. U32(start), .. U32(size), .. U32(0)];
+        return
+        [
+            .. letters, .. U16(2 * name.Length + 2), type, 1, .. U32(Free), .. U32(Free), .. U32(child), .. new byte[36], .. U32(start), .. U32(size), .. U32(0),
+        ];
     }
 
     private static byte[] Record(int kind, byte[] data) => [.. U16(kind), .. U16(data.Length), .. data];
