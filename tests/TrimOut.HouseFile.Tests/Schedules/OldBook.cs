@@ -71,7 +71,8 @@ internal static class OldBook
         Encoding.Unicode.GetBytes(name).CopyTo(letters, 0);
         return
         [
-            .. letters, .. U16(2 * name.Length + 2), type, 1, .. U32(Free), .. U32(Free), .. U32(child), .. new byte[36], .. U32(start), .. U32(size), .. U32(0),
+            .. letters, .. U16(2 * name.Length + 2), type, 1, .. U32(Free), .. U32(Free), .. U32(child), .. new byte[36], .. U32(start), .. U32(size),
+            .. U32(0),
         ];
     }
 
