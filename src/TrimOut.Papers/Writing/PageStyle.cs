@@ -114,6 +114,8 @@ internal static class PageStyle
           thead th { -webkit-print-color-adjust: exact; print-color-adjust: exact; }
           p { orphans: 3; widows: 3; }
           p:has(svg ~ svg) { orphans: 1; widows: 1; }
+          .binder :is(p, table):has(+ h3 + p + table td:last-child .blank),
+          .binder :is(p, table):has(+ h3 + table + h3 + p + table td:last-child .blank) { break-after: avoid; }
           .binder p:has(svg ~ svg), .binder p:has(svg):has(+ p > svg) { break-after: auto; }
         }
         """;

@@ -251,6 +251,25 @@ public class PrintedPapersTests
         }
     }
 
+    /// <summary>Who signs for the house sees on one sheet what was noted of it, who connected the mains, and where to sign.</summary>
+    [ChromiumFact]
+    public void TheSignOffOfTheBookIsOnOneSheet()
+    {
+        foreach (var (data, size) in SamplesAndSizes())
+        {
+            var signed = 0;
+            EachSheet("binder", data, size, (words, sheet) =>
+            {
+                var text = TextOf(words);
+                if (!text.Contains("Every unit was shown open, closed and at its preset", StringComparison.Ordinal))
+                    return;
+                signed++;
+                Assert.True(text.Contains("Sign-off", StringComparison.Ordinal) && text.Contains("Mains connection", StringComparison.Ordinal), sheet);
+            });
+            Assert.Equal(1, signed);
+        }
+    }
+
     /// <summary>What is signed stands with the cautions, before the panels: no sheet holds cautions, or a sentence, alone behind them.</summary>
     [ChromiumFact]
     public void ThePanelScheduleEndsWithAPanelAndIsSignedWhereTheCautionsStand()
