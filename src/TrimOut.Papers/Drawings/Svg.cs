@@ -14,6 +14,9 @@ internal sealed class Svg(double width, double height)
     /// <summary>The widest drawing that a column of text takes as large as it is: 178 mm on A4.</summary>
     public const double Widest = 712;
 
+    /// <summary>What a phone of 375 px shows of a drawing without its being moved sideways: a legend is read at once.</summary>
+    private const double Phone = 360;
+
     /// <summary>From one line of a legend to the next.</summary>
     public const double LegendLine = 14;
 
@@ -114,9 +117,10 @@ internal sealed class Svg(double width, double height)
     /// <param name="lines">The lines.</param>
     public Svg Legend(double x, double y, params IEnumerable<string> lines)
     {
-        foreach (var line in lines.SelectMany(l => Wrapped.Lines(l, Width - x - 2)))
+        var room = Math.Min(Width, Phone) - x - 2;
+        foreach (var line in lines.SelectMany(l => Wrapped.Lines(l, room)))
         {
-            Text(x, y, line, room: Width - x - 2, part: "legend");
+            Text(x, y, line, room: room, part: "legend");
             Height = Math.Max(Height, y + 6);
             y += LegendLine;
         }
