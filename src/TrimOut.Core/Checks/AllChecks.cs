@@ -50,7 +50,7 @@ public static class AllChecks
         new HubPastDevices(), new RemotePastUnits(), new RemoteAtAnotherHub(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(),
             new HubNamesAlike(),
         new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(), new ScheduleOffSun(), new ClaimOpen(),
-        new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LongitudeOffZone(),
+        new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LongitudeOffZone(), new LatitudeOffZone(),
             new LengthUnusual(), new KitUnchecked(),
             new SheetValueUnusual(), new SheetContradictsItself(),
         new ValuesDisagree(), new RemovedWhileWorkedOn(), new TagTwice(), new PanelNameTwice(),

@@ -3,6 +3,7 @@ using System.Text.RegularExpressions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Core.Units;
 
 namespace TrimOut.Core.Decisions;
@@ -12,6 +13,12 @@ public static partial class QuickPeople
 {
     /// <summary>Stands before who is expected.</summary>
     public const char BeforeWho = '@';
+
+    /// <summary>What visits are called, beside the names of their phases: common practice, no published source.</summary>
+    private static readonly (string Words, Phase Phase)[] Usual =
+    [
+        ("Framing", Phase.WalkThrough), ("Pull", Phase.RoughIn), ("Delivery", Phase.Receive), ("Boxes", Phase.Receive), ("Electrician", Phase.Power),
+    ];
 
     /// <summary>A day may be three words: <c>14 mar 2026</c>.</summary>
     private const int MostOfADay = 3;
@@ -52,25 +59,41 @@ public static partial class QuickPeople
         {
             return SaidTwice.Refuse(VisitFacts.On.Label, string.Join(' ', typed[..ofDay]), string.Join(' ', typed[ofDay..(ofDay + other.Words)]));
         }
-        var (what, times) = Times(house, string.Join(' ', typed[ofDay..]));
-        if (times.Count > 0 && Times(house, what) is { Times: [var again, ..] } && again.Stored != times[0].Stored)
+        var (what, times) = Times(house, FirstTime(house, typed[ofDay..]));
+        if (times.Count > 0 && Times(house, FirstTime(house, what.Split(' '))) is { Times: [var again, ..] } && again.Stored != times[0].Stored)
             return SaidTwice.Refuse(VisitFacts.From.Label, VisitFacts.From.ShowStored(times[0].Stored, house), VisitFacts.From.ShowStored(again.Stored, house));
         if (what.Length == 0)
             return new Refusal("Say what is done on that day, such as Hang upstairs.");
         var draft = AddItems.Visit(house, what).Then<Draft>(d => ofDay > 0 ? d.PutStored(Id(d), VisitFacts.On.Name, day.Value) : d)
             .Then<Draft>(d => times.Aggregate(d, (all, t) => all.PutStored(Id(all), t.Fact.Name, t.Stored)));
-        var words = what.Replace('-', ' ');
-        if (VisitFacts.Phase.Options(house).FirstOrDefault(o => words.StartsWith(o.Shown.Replace('-', ' '), StringComparison.OrdinalIgnoreCase)) is { } phase)
-            draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase.Stored));
+        if (PhaseNamed(house, what.Replace('-', ' ')) is { } phase)
+            draft = draft.Then<Draft>(d => d.PutStored(Id(d), VisitFacts.Phase.Name, phase));
         foreach (var name in who.Split([',', BeforeWho], StringSplitOptions.TrimEntries | StringSplitOptions.RemoveEmptyEntries))
             draft = draft.Then(d => Expecting(house, d, name, addUnknown));
         return draft;
+    }
+
+    /// <summary>The phase that what is done begins with the name of, or with what everybody calls a visit of it; null where it says none.</summary>
+    private static string? PhaseNamed(House house, string what)
+    {
+        return VisitFacts.Phase.Options(house).FirstOrDefault(o => Begins(o.Shown.Replace('-', ' ')))?.Stored
+            ?? Usual.Where(u => Begins(u.Words)).Select(u => VisitFacts.Phase.Write(u.Phase)).FirstOrDefault();
+
+        bool Begins(string words) => what.StartsWith(words, StringComparison.OrdinalIgnoreCase);
     }
 
     /// <summary>How many words from the first on are a day, the most of them first, and which.</summary>
     private static List<(int Words, Result<string> Day)> Days(House house, string[] typed, DateOnly? today) =>
         [.. Enumerable.Range(1, Math.Min(MostOfADay, typed.Length)).Reverse()
             .Select(n => (Words: n, Day: VisitFacts.On.ReadTyped(string.Join(' ', typed[..n]), house, today)))];
+
+    /// <summary>The words with a time of day that stands among them in front, where nothing else does: <c>Pull cable 13:00</c>.</summary>
+    private static string FirstTime(House house, string[] words) =>
+        Array.FindIndex(words, w => Clock().IsMatch(w)) is > 0 and var at && Times(house, $"{words[at]} x").Times.Count > 0
+            ? string.Join(' ', words[..at].Prepend(words[at]).Concat(words[(at + 1)..])) : string.Join(' ', words);
+
+    [GeneratedRegex(@"^\d{1,2}:\d{2}([-–]\d{1,2}:\d{2})?$", RegexOptions.CultureInvariant)]
+    private static partial Regex Clock();
 
     /// <summary>Takes a time of day off the words, and how long it lasts where a second one stands behind it: <c>08:30-12:00 Hang upstairs</c>.</summary>
     private static (string Words, List<(Fact Fact, string Stored)> Times) Times(House house, string words)

@@ -30,6 +30,9 @@ public sealed class Service(House house, Item item) : Subject(house, item)
     /// <summary>Whether a claim was made and nobody wrote what became of it.</summary>
     public bool ClaimIsOpen => Claim is not null && Outcome is null;
 
+    /// <summary>Whether it is the last record with its claim: of a claim that several name, nobody is asked twice.</summary>
+    public bool IsLastOfClaim => Claim is { } claim && House.Services.LastOrDefault(s => Same(s.Claim, claim))?.Id == Id;
+
     /// <summary>
     /// Whether it says that something failed, and no record of a later day, or written after it for the same day, says that it was replaced or repaired.
     /// </summary>

@@ -27,9 +27,10 @@ public sealed class HouseZone
     /// <summary>What its clocks are ahead of UTC by while no summer time is kept, in hours, from -12 to 14.</summary>
     public decimal StandardHours => (decimal)Math.Min(HoursIn(1), HoursIn(7));
 
-    /// <summary>The longitude of the place that it is named after, in degrees east, by the location table of the database; null where that has none.</summary>
-    public decimal? PlaceLongitude =>
-        TzdbDateTimeZoneSource.Default.Zone1970Locations?.FirstOrDefault(l => l.ZoneId == Id) is { } location ? (decimal)location.Longitude : null;
+    /// <summary>The place that it is named after, in degrees north and east, by the location table of the database; null where that has none.</summary>
+    public (decimal Latitude, decimal Longitude)? Place =>
+        TzdbDateTimeZoneSource.Default.Zone1970Locations?.FirstOrDefault(l => l.ZoneId == Id) is { } location
+            ? ((decimal)location.Latitude, (decimal)location.Longitude) : null;
 
     /// <summary>The zone with that name; null when there is none.</summary>
     public static HouseZone? Find(string id) =>

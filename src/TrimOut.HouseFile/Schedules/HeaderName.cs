@@ -24,6 +24,8 @@ internal sealed record HeaderName(string Name, string Unit)
             list.RemoveAt(list.Count - 1);
         if (list is ["overall", _])
             list.RemoveAt(0);
+        if (list is ["ro", "w" or "h"] or ["r", "o", "w" or "h"])
+            list = ["ro", list[^1] == "w" ? "width" : "height"];
         return new HeaderName(string.Concat(list), unit);
     }
 

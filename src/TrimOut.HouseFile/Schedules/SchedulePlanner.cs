@@ -37,6 +37,7 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
     private readonly List<string> _newRoomNames = [];
     private readonly ImmutableArray<RevisedValue>.Builder _revised = ImmutableArray.CreateBuilder<RevisedValue>();
     private readonly HashSet<(ScheduleField, string)> _readAs = [];
+    private readonly List<(string Tag, WindowLook Here, WindowLook There)> _looks = [];
     private HashSet<ChangeId>? _imports;
     private ImportedTags? _tags;
     private Draft _draft = new("Import");
@@ -86,6 +87,8 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
     /// <summary>The plan.</summary>
     public SchedulePlan Finish(string what)
     {
+        KeepSwapped();
+        SayLengthsUnused();
         var taken = _revised.Count(r => r.KeptBecause is null);
         ImmutableArray<string> missing = !options.Revised ? []
             : [.. _house.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))];
@@ -99,6 +102,35 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
             Standing = missing.Select(t => (Tag: t, Is: StandsBy.WhatIsThere(_house.FindTag(t)!))).Where(m => m.Is is not null)
                 .ToImmutableDictionary(m => m.Tag, m => m.Is!),
         };
+    }
+
+    /// <summary>A column with a unit in its header holds lengths: while none is known for a size, one that is taken for nothing may be it.</summary>
+    private void SayLengthsUnused()
+    {
+        if (map.Has(ScheduleField.Size) || (map.Has(ScheduleField.Width) && map.Has(ScheduleField.Height)))
+            return;
+        foreach (var header in map.Unused.Where(h => HeaderName.Of(h).Unit.Length > 0))
+        {
+            _problems.Add(new ScheduleProblem(map.Header.Line, header,
+                "it holds lengths, is taken for nothing, and there is no column for each of width and height: say in the list of columns which it is.",
+                RowLost: false));
+        }
+    }
+
+    /// <summary>Of windows that have changed places in the schedule nothing is taken: which opening a row is of, only somebody on site can say.</summary>
+    private void KeepSwapped()
+    {
+        if (SwappedTags.Of(_looks) is not { Count: > 0 } swapped)
+            return;
+        var places = $"{string.Join(", ", swapped)} have changed places in the schedule: look whether their tags were swapped";
+        for (var at = 0; at < _revised.Count; at++)
+        {
+            if (_revised[at] is not { KeptBecause: null } taken || !swapped.Contains(taken.Tag))
+                continue;
+            _draft = _draft with { Edits = [.. _draft.Edits.Where(e => !taken.Edits.Any(t => ReferenceEquals(t, e)))] };
+            _revised[at] = taken with { KeptBecause = places };
+        }
+        _understood.Add($"{places}; nothing of them is taken");
     }
 
     /// <summary>Says of a window that is new and one that is gone that they are alike: an office renames windows too.</summary>
@@ -170,6 +202,12 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
             _understood.Add($"{window.Tag} is in the schedule, and {(window.LeftOut ? "is left out here as" : "its note says that it is")} gone from one");
         ReviseLeftOut(window, row);
         var size = Size(row, window.Tag, quiet);
+        if (window.Units is [var alone])
+        {
+            var here = new WindowLook(Stored(window, WindowFacts.RoughWidth), Stored(window, WindowFacts.RoughHeight), Stored(alone, UnitFacts.LeadSide));
+            var lead = Read(row, ScheduleField.LeadSide, UnitFacts.LeadSide, quiet: true);
+            _looks.Add((window.Tag, here, new WindowLook(size.Width ?? here.Width, size.Height ?? here.Height, lead ?? here.Lead)));
+        }
         Revise(window, row, WindowFacts.RoughWidth, size.Width, ScheduleField.Width, ScheduleField.Size);
         Revise(window, row, WindowFacts.RoughHeight, size.Height, ScheduleField.Height, ScheduleField.Size);
         Revise(window, row, WindowFacts.Facing, Read(row, ScheduleField.Facing, WindowFacts.Facing, quiet: quiet), ScheduleField.Facing);
@@ -188,6 +226,8 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
                 $"{window.Tag} has {window.Units.Length} units here: what line {row.Line} says of its covering is compared with none of them"));
         }
     }
+
+    private static string? Stored(Subject of, Fact fact) => of.Item.Latest(fact)?.Stored;
 
     /// <summary>Leaving a window out, or having it after all, is for somebody here to say: it is listed, and nothing comes of it.</summary>
     private void ReviseLeftOut(Window window, SheetRow row)
@@ -392,7 +432,7 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
 
     private string? ReadText(SheetRow row, ScheduleField field, Fact fact, string text, bool quiet, bool rowLost)
     {
-        var read = SheetError.Of(text) is { } error ? new Refusal(error) : fact.ReadTyped(text, _house);
+        var read = SheetError.Of(text) is { } error ? new Refusal(error) : fact.ReadTyped(ChoiceWords.InOurs(fact, text), _house);
         if (read.Ok && Chosen.Contains(fact) && fact.ShowStored(read.Value, _house) is var shown && !SameName.Comparer.Equals(shown, text))
         {
             if (fact == UnitFacts.Kind && text.Length < LettersOfKind)

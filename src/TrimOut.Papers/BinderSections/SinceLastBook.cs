@@ -1,5 +1,6 @@
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Phases;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -21,7 +22,7 @@ internal static class SinceLastBook
         if (data.House.Job.Latest(HouseFacts.BinderGivenOn) is not { Value: DateOnly day } given || data.Log.At(given.Id) is not { Units.IsEmpty: false } then)
             return;
         var served = data.House.Services.Where(s => Replaced.Contains(s.Kind) && then.Find(s.Id) is null).ToList();
-        // Where a record says what was replaced and by which, the serial alone would say it once more, and neither when nor why.
+        // Where a record says what was replaced and by which, the serial and the box alone would say it once more, and neither when nor why.
         var rows = served.Select(s => Served(data, s))
             .Concat(Kinds.SelectMany(kind => Rows(then, data.House, kind, [.. served.Where(s => s.ReplacesUnit).Select(s => s.About!.Id)]))).ToList();
         if (rows.Count == 0)
@@ -55,11 +56,23 @@ internal static class SinceLastBook
                     yield return Row(Named(then, item), Dash, Dash, Ours("gone"));
                 continue;
             }
-            foreach (var fact in FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored
-                && (f != UnitFacts.Serial || !replaced.Contains(id))))
+            var changed = FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored
+                && ((f != UnitFacts.Serial && f != UnitFacts.Arrival) || !replaced.Contains(id))).ToList();
+            // What was read of what was taken off is no loss, and not a row for each reading.
+            var again = changed.FindAll(f => still.Latest(f)?.Stored is null && IsReadAgain(now, still, f));
+            if (again.Count > 0)
+            {
+                yield return Row(Named(now, still), Join(", ", [.. again.Select(f => Ours(f.Label))]),
+                    Join(", ", [.. again.Select(new AnyItem(then, item).Entry)]), Ours("to be noted again"));
+            }
+            foreach (var fact in changed.Except(again))
                 yield return Row(Named(now, still), Ours(fact.Label), new AnyItem(then, item).Entry(fact), new AnyItem(now, still).Entry(fact));
         }
     }
+
+    /// <summary>Whether a step that waits since something was replaced asks for a reading once more.</summary>
+    private static bool IsReadAgain(House house, Item item, Fact fact) => AskedAgain.Waiting(house).Any(w =>
+        AskedAgain.ReadAgain(w.Step).Contains(fact) && (w.Subject.Id == item.Id || (w.Subject as Unit)?.Run?.Id == item.Id));
 
     /// <summary>Whether it is of something that comes or goes with it: a window that is added has its unit and its cable, and is one row.</summary>
     private static bool IsOfOneThatIsNot(Item item, House here, House there) => item.Under is { } under && here.Find(under) is { } whole

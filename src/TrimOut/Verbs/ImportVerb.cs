@@ -28,7 +28,7 @@ internal static class ImportVerb
         var column = new Option<string[]>("--column")
         {
             Description = "Which column holds what, such as tag=Mark: its header, a part of it that no other one has, or its place such as #3. A unit behind "
-                + "it (width=RO W=mm) is that of its bare numbers; with nothing behind the first = it is taken from no column. "
+                + "it (width=Frame W=mm) is that of its bare numbers; with nothing behind the first = it is taken from no column. "
                 + string.Join("; ", ScheduleField.All.Select(f => $"{f.Name}: {f.Help}")) + ".",
             HelpName = "field=Header",
         };

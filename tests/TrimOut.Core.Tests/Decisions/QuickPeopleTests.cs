@@ -35,8 +35,23 @@ public class QuickPeopleTests
     [Theory]
     [InlineData("2026-09-07 2026-09-08 Hang", "2026-09-07 and 2026-09-08 both stand for ")]
     [InlineData("2026-09-07 8:30 9:30 Hang", "08:30 and 09:30 both stand for ")]
+    [InlineData("2026-09-07 8:30 Hang 9:30", "08:30 and 09:30 both stand for ")]
+    [InlineData("2026-09-07 Hang 8:30 9:30", "08:30 and 09:30 both stand for ")]
     public void AVisitThatHasTwoDaysOrTimesIsAskedWhich(string line, string why) =>
         Assert.StartsWith(why, QuickPeople.Visit(_job.House, line).Reason, StringComparison.Ordinal);
+
+    [Theory]
+    [InlineData("2026-12-03 Pull cable 13:00", "Pull cable", "13:00", Phase.RoughIn)]
+    [InlineData("2026-12-03 Framing 7:30-9:00 walk", "Framing walk", "07:30", Phase.WalkThrough)]
+    [InlineData("2026-12-03 Electrician at 10:00", "Electrician at", "10:00", Phase.Power)]
+    [InlineData("2026-12-03 Hang unit 4:3", "Hang unit 4:3", "", Phase.Hang)]
+    [InlineData("2026-12-03 Delivery of boxes", "Delivery of boxes", "", Phase.Receive)]
+    public void AnHourMayStandAnywhereAndAVisitHasThePhaseThatItIsCalledBy(string line, string what, string from, Phase phase)
+    {
+        _job.Do(QuickPeople.Visit(_job.House, line));
+        var visit = _job.House.Visits.Single();
+        Assert.Equal((what, from, phase), (visit.Name, visit.Show(VisitFacts.From), visit.Item.Get(VisitFacts.Phase)));
+    }
 
     [Fact]
     public void EachWhoIsExpectedMayHaveAnAtOfTheirOwn()

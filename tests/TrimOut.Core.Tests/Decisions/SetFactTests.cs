@@ -2,6 +2,7 @@ using CsCheck;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Units;
 using TrimOut.Testing;
 
 namespace TrimOut.Core.Tests.Decisions;
@@ -31,6 +32,18 @@ public class SetFactTests
         var job = Jobs.Walked();
         var refused = CableTypeFacts.BoxLength.ReadTyped("200000 ft", job.House);
         Assert.DoesNotMatch("[0-9][.][0-9]{4}", refused.Reason!);
+    }
+
+    /// <summary>A number that is too small for millimeters is one of centimeters, of meters, or of inches; one of inches may be feet.</summary>
+    [Theory]
+    [InlineData(DisplayUnits.Millimetres, "91.5", "Did you mean 915 mm?")]
+    [InlineData(DisplayUnits.Millimetres, "1.81", "Did you mean 1810 mm?")]
+    [InlineData(DisplayUnits.Inches, "91.5 mm", "Did you mean 915 mm?")]
+    [InlineData(DisplayUnits.Inches, "3", "Did you mean 36\"?")]
+    public void AWidthThatIsTooSmallIsAskedAbout(DisplayUnits units, string typed, string meant)
+    {
+        var job = new TestJob(units).Window("W01");
+        Assert.Contains(meant, SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.RoughWidth, typed).Reason!, StringComparison.Ordinal);
     }
 
     [Theory]

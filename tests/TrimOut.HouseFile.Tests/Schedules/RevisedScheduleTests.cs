@@ -116,6 +116,31 @@ public class RevisedScheduleTests
         Assert.Equal(Length.FromInches(36, 1, 2), Width("W01"));
     }
 
+    /// <summary>
+    /// An office swaps two tags: each row is of the other opening. Taken value by value two windows would be mixed, so nothing is, and it is said.
+    /// </summary>
+    [Theory]
+    [InlineData("A1,Kitchen,47 1/2,60,right\nA2,Kitchen,35 3/8,60,left\nA3,Den,40,40,left\n", "A1, A2")]
+    [InlineData("A1,Kitchen,40,40,left\nA2,Kitchen,35 3/8,60,left\nA3,Den,47 1/2,60,right\n", "A1, A2, A3")]
+    [InlineData("A1,Kitchen,47 1/2,60,right\nA2,Kitchen,47 1/2,60,right\nA3,Den,40,40,left\n", null)]
+    [InlineData("A1,Kitchen,36,60,left\nA2,Kitchen,48,60,right\nA3,Den,40,41,left\n", null)]
+    public void OfWindowsThatHaveChangedPlacesNothingIsTaken(string rows, string? swapped)
+    {
+        const string head = "tag,room,width,height,lead side\n";
+        _job.Do(Plan($"{head}A1,Kitchen,35 3/8,60,left\nA2,Kitchen,47 1/2,60,right\nA3,Den,40,40,left\n").Draft);
+        var plan = Plan(head + rows);
+        Assert.Equal(swapped is not null, plan.Understood.Any(u => u.Contains("have changed places in the schedule", StringComparison.Ordinal)));
+        if (swapped is null)
+        {
+            Assert.All(plan.Revised, r => Assert.Null(r.KeptBecause));
+            return;
+        }
+        Assert.Contains(plan.Understood, u => u.StartsWith($"{swapped} have changed places", StringComparison.Ordinal));
+        Assert.False(plan.Changes);
+        Assert.All(plan.Revised, r => Assert.NotEmpty(r.Edits));
+        Assert.Empty(plan.Draft.Edits);
+    }
+
     /// <summary>What stands in the history of such a window begins as an import does.</summary>
     [Fact]
     public void WhatSomebodyTypedOfAWindowThatIsCalledImportStays()

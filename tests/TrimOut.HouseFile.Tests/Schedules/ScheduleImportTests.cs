@@ -19,6 +19,29 @@ public class ScheduleImportTests
         string.Join("\n", plan.Problems.Select(p => $"{p.Line} {p.Column}: {p.Reason}{(p.RowLost ? " (row)" : "")}"));
 
     [Fact]
+    public void SidesAndMountsInGermanAndSpanishAreRead()
+    {
+        var plan = Plan("tag,width,height,lead side,mount\nW01,36,60,links,innen\nW02,36,60,derecha,afuera\nW03,36,60,Re.,Außen\n").Value;
+        Assert.Empty(plan.Problems);
+        Assert.Contains("Lead side \"links\" read as left", plan.Understood);
+        _job.Do(plan.Draft);
+        Assert.Equal([(Side.Left, Mount.Inside), (Side.Right, Mount.Outside), (Side.Right, Mount.Outside)],
+            _job.House.Windows.Select(w => (w.Units[0].LeadSide!.Value, w.Mount!.Value)));
+    }
+
+    /// <summary>Nothing could be read of the sizes, and a script is not told that all went well.</summary>
+    [Theory]
+    [InlineData("tag,RO W (in),RO H (in)\nW01,36,60\n", 0, "36\"")]
+    [InlineData("tag,R.O. W (in),R.O. H (in)\nW01,36,60\n", 0, "36\"")]
+    [InlineData("tag,room,Frame A (in),Frame B (in)\nW01,Den,36,60\n", 2, "")]
+    [InlineData("tag,width,height,Frame depth (in)\nW01,36,60,5\n", 0, "36\"")]
+    public void AColumnOfLengthsThatIsTakenForNothingIsAProblemWhileThereIsNoSize(string file, int problems, string width)
+    {
+        var plan = Plan(file).Value;
+        Assert.Equal((problems, width), (plan.Problems.Length, plan.Windows.Single().Width));
+    }
+
+    [Fact]
     public void AnOfficeScheduleComesInWhole()
     {
         var plan = Plan(""""

@@ -110,6 +110,7 @@ public static class HowToMend
         ["box-late"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["box-label-off"] = m => m.Write(m.Unit.Key, UnitFacts.BoxLabel, m.Unit.Key),
         ["serial-twice"] = m => m.Write(m.Unit.Key, UnitFacts.Serial, $"S-{m.Unit.Key}-again"),
+        ["latitude-off-zone"] = m => m.Write(m.Name, HouseFacts.Latitude, "40"),
         ["longitude-off-zone"] = m => m.Write(m.Name, HouseFacts.Longitude, "-105"),
         ["order-too-late"] = m => m.Write(m.Unit.Key, UnitFacts.ExpectedOn, "2026-06-01"),
         ["claim-open"] = m => m.Write(m.Name, ServiceFacts.Outcome, "granted"),

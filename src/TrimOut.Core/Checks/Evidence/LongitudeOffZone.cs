@@ -40,7 +40,7 @@ public sealed class LongitudeOffZone() : Check<JobItself>(Subjects.House)
         if (subject.Item.Get(HouseFacts.TimeZone) is not { } id || HouseZone.Find(id) is not { } zone)
             return NotChecked.Of(subject, HouseFacts.TimeZone);
         var here = FieldRef.To(subject.Item, HouseFacts.Longitude);
-        if (zone.PlaceLongitude is { } place && Apart(longitude, place) > NearDegrees && Apart(-longitude, place) <= NearDegrees)
+        if (zone.Place is { Longitude: var place } && Apart(longitude, place) > NearDegrees && Apart(-longitude, place) <= NearDegrees)
         {
             return new Outcome.Found(OtherSign.With(Degrees(longitude), Degrees(Apart(longitude, place)), Zone(id), Degrees(Apart(-longitude, place))),
                 PutRight, here);

@@ -37,7 +37,7 @@ public sealed class StepPassedOver : SubjectCheck
     public StepPassedOver() => (_cautions, _stops) = (Info.InEachPhase(), (Info with { Severity = Severity.Stop }).InEachPhase());
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("step-passed-over", "Step was skipped", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("step-passed-over", "Step is still to be done", Severity.Caution, Phase.WalkThrough,
         new Source(Source.CommonPractice, "a later phase is done = every step before it is marked; a step after power is marked = what it presupposes is; " +
             "a stop once the house is signed off, but of what came later or is asked again; reported in the phase of the step"));
 

@@ -20,7 +20,7 @@ public sealed class ClaimOpen() : Check<Service>(Subjects.Services)
         new Source(Source.CommonPractice, "a claim that was made has an outcome"));
 
     /// <inheritdoc/>
-    public override Outcome Judge(Service service) => service.Claim is not { } claim ? new Outcome.DoesNotApply()
+    public override Outcome Judge(Service service) => service.Claim is not { } claim || !service.IsLastOfClaim ? new Outcome.DoesNotApply()
         : service.ClaimIsOpen ? new Outcome.Found(Open.With(Arg.Typed(claim), Arg.Name(service)), AskMaker, FieldRef.To(service.Item, ServiceFacts.Outcome))
         : new Outcome.Fine();
 }

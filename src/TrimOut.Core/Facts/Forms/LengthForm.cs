@@ -38,8 +38,12 @@ internal sealed class LengthForm(Length least, Length most, LengthScale scale, b
     private string Meant(string typed, Length length, DisplayUnits units)
     {
         const int inchesPerFoot = 12;
-        Length[] meant = length < least
-            ? [length * inchesPerFoot, Length.FromInches(length.Millimetres)]
+        const int centimetre = 10;
+        const int metre = 1000;
+        // A number of millimeters that is too small is one of centimeters, of meters, or of inches; one of inches is one of feet.
+        Length[] meant = length < least && (units == DisplayUnits.Millimetres || typed.Contains("mm", StringComparison.OrdinalIgnoreCase))
+            ? [length * centimetre, length * metre, Length.FromInches(length.Millimetres)]
+            : length < least ? [length * inchesPerFoot, Length.FromInches(length.Millimetres)]
             : typed.Contains('\'', StringComparison.Ordinal) || typed.Contains('f', StringComparison.OrdinalIgnoreCase)
             ? [length / inchesPerFoot]
             : [Length.FromMillimetres(length.Inches), length / inchesPerFoot];

@@ -18,6 +18,9 @@ public sealed record DueInService(Sentence Say, bool Pressing)
     /// <summary>So many days ahead a yearly visit is said; common practice, no published source.</summary>
     public const int VisitDays = 30;
 
+    /// <summary>Whether its day is over, and nothing comes of it any more.</summary>
+    public bool IsOver { get; init; }
+
     private static readonly Message CrewEnds = new("The crew's warranty ends on {0} (days left: {1}).");
     private static readonly Message MakerEnds = new("The maker's warranty of {0} ends on {1} (days left: {2}).");
     private static readonly Message CrewEnded = new("The crew's warranty ended on {0}.");
@@ -105,7 +108,7 @@ public sealed record DueInService(Sentence Say, bool Pressing)
     }
 
     private static DueInService End(DateOnly on, DateOnly today, Func<int, Sentence> ends, Sentence ended) => on < today
-        ? new DueInService(ended, Pressing: false)
+        ? new DueInService(ended, Pressing: false) { IsOver = true }
         : new DueInService(ends(on.DayNumber - today.DayNumber), on.DayNumber - today.DayNumber <= WarrantyDays);
 
     private static Arg Day(DateOnly day) => Arg.Value(ServiceFacts.On, day);
