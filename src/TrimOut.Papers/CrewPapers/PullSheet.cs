@@ -3,6 +3,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Kits;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Cutting;
+using TrimOut.Core.Plans.Parts;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
@@ -57,7 +58,9 @@ internal static class PullSheet
     /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
     private static void LeftOut(MarkdownWriter to, PaperData data) =>
         to.Table(["Window", "Room", "No cable, because"], data.House.Windows.Where(w => w.LeftOut).Select(w => Row(
-            w.Tag, (w.Room?.FullName).OrDash(), w.EntryOrBlank(WindowFacts.NotCoveredBecause)))
+            w.Tag, (w.Room?.FullName).OrDash(), w.Units.Any(CableInWall.IsThere)
+                ? Join("; ", [Ours("its cable lies in the wall"), w.Entry(WindowFacts.NotCoveredBecause)])
+                : w.EntryOrBlank(WindowFacts.NotCoveredBecause)))
             .Concat(data.House.Units.Where(u => !u.OnPanel).Select(u => Row(
                 u.Tag, (u.Window.Room?.FullName).OrDash(), Ours($"power: {u.Entry(UnitFacts.Power)}")))), "No window is left out.");
 

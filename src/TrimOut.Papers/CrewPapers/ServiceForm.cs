@@ -61,7 +61,7 @@ internal static class ServiceForm
             to.Say(Said(failure.Say, data.House));
         to.Table(["What", "Step", "Since", "Done"],
             AskedAgain.Waiting(data.House).Select(w => Row(NameOf(data.House, w.Subject.Item), Ours(w.Step.Label), NameOf(data.House, w.Since.Item), Box)),
-            "Nothing is to be done again.");
+            "Nothing was replaced that asks for it.");
     }
 
     private static void Yearly(MarkdownWriter to, PaperData data) => to.Table(["Once a year", "Seen"], OnceAYear.Select(what => Row(Ours(what), Box)));

@@ -1,4 +1,5 @@
 using TrimOut.Core.Facts;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
@@ -34,17 +35,17 @@ internal static class TestRecord
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
             r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
-            r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r.Item.Latest(RunFacts.FirstLoop.Name)?.Stored, r.Taken(RunFacts.FirstLoop)),
-            r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r.Item.Latest(RunFacts.SecondLoop.Name)?.Stored, r.Taken(RunFacts.SecondLoop)))),
+            r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r, RunFacts.FirstLoop),
+            r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r, RunFacts.SecondLoop))),
         "No home runs yet.");
 
     private static void Apart(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "First, apart", "First, to frame", "With, who, when", "Second, apart", "Second, to frame", "With, who, when"],
         data.House.Runs.Select(r => Row(
             r.Name, r.EntryOrBlank(RunFacts.FirstApart), r.EntryOrBlank(RunFacts.FirstToFrame),
-            TakenOrBlank(r.Item.Latest(RunFacts.FirstApart.Name)?.Stored, r.Taken(RunFacts.FirstApart, RunFacts.FirstToFrame)),
+            TakenOrBlank(r, RunFacts.FirstApart, RunFacts.FirstToFrame),
             r.EntryOrBlank(RunFacts.SecondApart), r.EntryOrBlank(RunFacts.SecondToFrame),
-            TakenOrBlank(r.Item.Latest(RunFacts.SecondApart.Name)?.Stored, r.Taken(RunFacts.SecondApart, RunFacts.SecondToFrame)))),
+            TakenOrBlank(r, RunFacts.SecondApart, RunFacts.SecondToFrame))),
         "No home runs yet.");
 
     private static void Volts(MarkdownWriter to, PaperData data) => to.Table(
@@ -53,7 +54,7 @@ internal static class TestRecord
             r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.BySheet(x => x.Supply?.ToString().FigureOrDash() ?? Dash),
             r.EntryOrBlank(RunFacts.OpenVolts), r.BySheet(x => Expected.WhileRunning(x)?.ToString().FigureOrDash() ?? Dash),
             r.EntryOrBlank(RunFacts.LoadedVolts), r.EntryOrBlank(RunFacts.Polarity),
-            TakenOrBlank(r.Item.Latest(RunFacts.LoadedVolts.Name)?.Stored, r.Taken(RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity)))),
+            TakenOrBlank(r, RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity))),
         "No home runs yet.");
 
     private static void Pictures(MarkdownWriter to, PaperData data)
@@ -67,5 +68,7 @@ internal static class TestRecord
     private static void Signed(MarkdownWriter to, PaperData data) => to.Table(["For", "Name", "Instrument, calibrated until", "Date", "Signature"],
         [Row(Ours("Crew"), Blank, Blank, Blank, Blank)]);
 
-    private static Inline TakenOrBlank(string? reading, Inline taken) => reading is null ? Blank : taken;
+    /// <summary>Who took any of the readings, when and with what; a blank while none was taken.</summary>
+    private static Inline TakenOrBlank(HomeRun run, params Fact[] readings) =>
+        Array.TrueForAll(readings, f => run.Item.Latest(f.Name)?.Stored is null) ? Blank : run.Taken(readings);
 }

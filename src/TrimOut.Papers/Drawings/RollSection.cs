@@ -120,7 +120,9 @@ internal static class RollSection
 
     private static Inline Tube(Unit unit) => Rounded(unit.Kind![CoveringKindFacts.Tube]!.Value, unit);
 
-    private static Inline FullRoll(Unit unit) => Rounded(Diameters(unit)!.Value.Full, unit);
+    /// <summary>Rounded up: what needs a hair more than a mark of the tape has no room within the mark.</summary>
+    private static Inline FullRoll(Unit unit) =>
+        Inline.Figure(Diameters(unit)!.Value.Full.RoundUp(TapeMark.Of(unit.House.DisplayUnits)).Show(unit.House.DisplayUnits));
 
     private static Inline SetBack(Unit unit) => Shown(Setback(unit), unit);
 
@@ -135,5 +137,5 @@ internal static class RollSection
 
     private static Inline Rounded(Length length, Unit unit) => Inline.Figure(length.ShowRounded(unit.House.DisplayUnits));
 
-    private static Inline Shown(Length? length, Unit unit) => (length?.Show(unit.House.DisplayUnits)).FigureOrDash();
+    private static Inline Shown(Length? length, Unit unit) => (length?.ShowRounded(unit.House.DisplayUnits)).FigureOrDash();
 }

@@ -1,4 +1,5 @@
 using TrimOut.Core;
+using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
@@ -46,7 +47,7 @@ internal static class PanelSchedule
                 ("All outputs together give at the most", panel.Type.EntryOfSheet(PanelTypeFacts.TotalCurrent)),
                 ("All units running at once", Sum(landed, CoveringKindFacts.RunningCurrent)),
                 ("All units starting at once", StartingTogether(landed)),
-                ("Largest group starting at once", LargestGroup(landed)));
+                ("Largest group starting at once", LargestGroup(panel, landed)));
             AllAtOnce(to, panel, landed);
         }
     }
@@ -84,7 +85,7 @@ internal static class PanelSchedule
         if (landed.Count > 0)
             to.Table(["Output", "Unit", "Moves together as", "Running current", "Starting current", "Volts at the unit, at its running current",
                 "Volts at the unit, at its starting current"], landed.Select(r => Row(
-                r.Entry(RunFacts.Output), r.Name, r.Unit.Entry(UnitFacts.Group), r.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent),
+                r.Entry(RunFacts.Output), r.Name, TogetherAs(r.Unit, landed), r.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent),
                 r.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent), r.BySheet(x => Volts(Expected.WhileRunning(x))),
                 r.BySheet(x => Volts(Expected.WhileStarting(x))))));
     }
@@ -94,12 +95,25 @@ internal static class PanelSchedule
             p.Name, p.EntryOrBlank(PanelFacts.ConnectedBy), p.EntryOrBlank(PanelFacts.Licence), p.EntryOrBlank(PanelFacts.ConnectedOn), Blank)),
             "There is no panel in this house.");
 
-    private static Inline LargestGroup(List<HomeRun> landed)
+    /// <summary>The largest load that one press moves: a group, all that a remote moves, or a preset, the same one that the checks go by.</summary>
+    private static Inline LargestGroup(Panel panel, List<HomeRun> landed)
     {
-        var groups = landed.Where(r => r.Unit.Item.Get(UnitFacts.Group) is not null)
-            .GroupBy(r => r.Unit.Item.Get(UnitFacts.Group)!, SameName.Comparer).ToList();
-        return groups.MaxBy(g => g.Sum(r => Drawn(r, CoveringKindFacts.StartingCurrent)?.Amperes ?? 0)) is { } largest
-            ? Ours($"{largest.Key}: {StartingTogether(largest)}") : Ours("no groups");
+        var units = landed.ConvertAll(r => r.Unit);
+        if (Load.Together(units).Where(l => l.Units > 1).ToList() is not { Count: > 0 } loads)
+            return Ours("no groups");
+        var largest = loads.MaxBy(l => (l.Peak.Amperes, l.Units));
+        var peak = Figure(largest.Peak.ToString()).Marked(units.Exists(u => Load.Of(u) is not null
+            && !(u.Kind!.IsChecked(CoveringKindFacts.StartingCurrent) && u.Kind.IsChecked(CoveringKindFacts.RunningCurrent))));
+        return Ours($"{Said(largest.Name, panel.House)}: {(units.Exists(u => Load.Of(u) is null) ? Ours($"at least {peak}") : peak)}");
+    }
+
+    /// <summary>What moves a unit together with others of its panel: its group, and remotes.</summary>
+    private static Inline TogetherAs(Unit unit, List<HomeRun> landed)
+    {
+        var by = unit.House.Remotes.Where(r => r.Units.Any(u => u.Id == unit.Id) && landed.Count(l => r.Units.Any(u => u.Id == l.Unit.Id)) > 1)
+            .Select(r => r.Name).ToList();
+        return unit.Shown(UnitFacts.Group) is null ? by.JoinOrDash()
+            : by.Count == 0 ? unit.Entry(UnitFacts.Group) : Join(", ", [unit.Entry(UnitFacts.Group), by.JoinOrDash()]);
     }
 
     /// <summary>The starting currents together.</summary>

@@ -37,11 +37,16 @@ internal static class ReceivingList
             "No units yet.");
     }
 
-    private static void Awaited(MarkdownWriter to, PaperData data) =>
+    private static void Awaited(MarkdownWriter to, PaperData data)
+    {
         to.Table(["Unit", "Ordered", "Maker's number", "How it stands", "Overdue", "Reorder"],
             AwaitedBox.Of(data.House, data.Report, data.Date).Select(b => Row(
             b.Unit.Tag, b.Unit.Entry(UnitFacts.OrderedOn), b.Unit.Entry(UnitFacts.Acknowledgement), Said(b.Why, data.House),
             b.Overdue ? Ours("yes") : Dash, b.Reorder ? Ours("yes") : Dash)), "Nothing is awaited or to be reordered.");
+        // Their boxes come all the same, and stand in no row above.
+        if (data.Frozen.Where(f => data.House.FindUnit(f.AsFrozen.Id) is null).Select(f => f.AsFrozen.Tag).Distinct().ToList() is { Count: > 0 } gone)
+            to.Say($"Ordered once, and in the house no more: {gone.JoinOrDash()}. A box of theirs is asked about before it is opened or sent back.");
+    }
 
     private static void LeftOver(MarkdownWriter to, PaperData data) =>
         to.Table(["Label", "Size", "What was done with it"], Enumerable.Repeat(Row(Blank, Blank, Blank), 4));

@@ -61,6 +61,9 @@ internal sealed class Inline
     /// <summary>A sentence about a house: our own words with its figures, and what was typed as it was typed.</summary>
     public static Inline Said(Sentence sentence, House house) => new(w => sentence.For(w.ReaderOf(house)));
 
+    /// <summary>What something is called, in the words of the paper.</summary>
+    public static Inline Said(Arg name, House house) => new(w => name.For(w.ReaderOf(house)));
+
     /// <summary>A figure that was printed with a point, its unit behind a space: in the number style of the wording and with its word for the unit.</summary>
     public static Inline Figure(string printed)
     {

@@ -22,9 +22,9 @@ internal static class OpenStops
         RestsOn.Say(to, data, phases);
     };
 
-    /// <summary>On a paper that prints a few facts: the open stops that are mended at one of them.</summary>
+    /// <summary>On a paper that prints a few facts: the open stops and cautions that are mended at one of them.</summary>
     public static Action<MarkdownWriter, PaperData> At(params Fact[] facts) => (to, data) =>
-        SayStops(to, data, [.. data.Report.OpenStops.Where(f => facts.Any(x => x.Field() == f.Found.Mends.Field))]);
+        SayStops(to, data, [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && facts.Any(x => x.Field() == f.Found.Mends.Field))]);
 
     private static void SayStops(MarkdownWriter to, PaperData data, List<Finding> stops)
     {
@@ -45,8 +45,8 @@ internal static class OpenStops
         if (stops > 0)
         {
             said.Add(Strong("Stop first.") + (stops == 1
-                ? Ours("1 thing is wrong that has to do with a panel: it stands on the panel schedule.")
-                : Ours($"{stops} things are wrong that have to do with a panel: they stand on the panel schedule.")));
+                ? Ours("1 thing is wrong that whoever powers a panel is to know: it stands on the panel schedule.")
+                : Ours($"{stops} things are wrong that whoever powers a panel is to know: they stand on the panel schedule.")));
         }
         said.Add(Ours($"Written on {data.Date.OnPaper()}"));
         to.Say(Beside(said));

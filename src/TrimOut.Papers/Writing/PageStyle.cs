@@ -116,6 +116,7 @@ internal static class PageStyle
           p:has(svg ~ svg) { orphans: 1; widows: 1; }
           .binder :is(p, table):has(+ h3 + p + table td:last-child .blank),
           .binder :is(p, table):has(+ h3 + table + h3 + p + table td:last-child .blank) { break-after: avoid; }
+          .test-record :is(p, table):has(+ h2 + table:last-child) { break-after: avoid; }
           .binder p:has(svg ~ svg), .binder p:has(svg):has(+ p > svg) { break-after: auto; }
         }
         """;

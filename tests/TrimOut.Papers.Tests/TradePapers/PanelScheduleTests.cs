@@ -28,8 +28,20 @@ public class PanelScheduleTests
         var loads = tables.Single(t => t[0].Contains("Moves together as"));
         Assert.Equal(["Running current", "Starting current", "Volts at the unit, at its running current", "Volts at the unit, at its starting current"],
             loads[0][3..]);
-        Assert.Equal(["Bed pair", "Bed pair"], loads.Where(r => r[1].StartsWith("W02", StringComparison.Ordinal)).Select(r => r[2]));
+        Assert.Equal(["Bed pair, Bedside", "Bed pair, Bedside"], loads.Where(r => r[1].StartsWith("W02", StringComparison.Ordinal)).Select(r => r[2]));
         Assert.Equal(["W01", "W02A", "W02B"], loads.Skip(1).Select(r => r[1]).Order());
+    }
+
+    /// <summary>One press of a remote that moves units of no group starts them together all the same.</summary>
+    [Fact]
+    public void WhatOneRemoteMovesIsALoadToo()
+    {
+        var job = FinishedHouse.Build();
+        foreach (var tag in (string[])["W02A", "W02B"])
+            job.Say(tag, UnitFacts.Group, "");
+        var page = PanelSchedule.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown;
+        Assert.Matches(@"Largest group starting at once +\| all that Bedside moves: 2 A", page);
+        Assert.Matches(@"\| W02A +\| Bedside +\|", page);
     }
 
     [Fact]

@@ -41,7 +41,7 @@ public class OpenStopsTests
     /// <summary>A motor that its panel does not fit: the electrician, whoever hangs it and whoever stands at the panel are told.</summary>
     [Theory]
     [InlineData("panel-schedule", "16.5 V")]
-    [InlineData("panel-door", "things are wrong that have to do with a panel: they stand on the panel schedule.")]
+    [InlineData("panel-door", "things are wrong that whoever powers a panel is to know: they stand on the panel schedule.")]
     [InlineData("hang-sheet", "16.5 V")]
     public void AMotorThatItsPanelDoesNotFitStandsAtTheHead(string id, string told)
     {
