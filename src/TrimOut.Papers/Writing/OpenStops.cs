@@ -24,7 +24,8 @@ internal static class OpenStops
 
     /// <summary>On a paper that prints a few facts: the open stops and cautions that are mended at one of them.</summary>
     public static Action<MarkdownWriter, PaperData> At(params Fact[] facts) => (to, data) =>
-        SayStops(to, data, [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && facts.Any(x => x.Field() == f.Found.Mends.Field))]);
+        SayStops(to, data, [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note }
+            && facts.Any(x => x.Field() == f.Found.Mends.Field))]);
 
     private static void SayStops(MarkdownWriter to, PaperData data, List<Finding> stops)
     {

@@ -14,7 +14,10 @@ internal static class ServiceVerb
         var day = new Option<string?>("--date") { Description = "The day on which it is looked at; today when left out.", HelpName = "yyyy-mm-dd" };
         var verb = new Command("service",
             "List what is due in a house that was handed over and what was done, a line each with tabs between: due, now, later or over, what; "
-                + "done, day, to what, what, who, cause, serial taken off, serial put in, claim, what it came to. set records what was done.") { path, day, Common.GoOn };
+                + "done, day, to what, what, who, cause, serial taken off, serial put in, claim, what it came to. set records what was done.")
+        {
+            path, day, Common.GoOn,
+        };
         verb.SetAction(parsed =>
         {
             var look = Look.By(parsed);
