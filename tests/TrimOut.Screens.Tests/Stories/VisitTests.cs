@@ -47,9 +47,9 @@ public class VisitTests
     public void WhatCannotComeInTimeAndAVisitOfNoPhaseAreSeen()
     {
         var job = new TestJob().Window("W01").Say("W01", UnitFacts.OrderedOn, "2026-03-01").Say("W01", UnitFacts.ExpectedOn, "2026-03-25");
-        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang").Value).Do(j => QuickPeople.Visit(j.House, "2026-03-21 Electrician").Value);
+        job.Do(QuickPeople.Visit(job.House, "2026-03-20 Hang").Value).Do(j => QuickPeople.Visit(j.House, "2026-03-21 Painter").Value);
         using var user = new TerminalUser(new TestDesk(Clock), job.Scribe);
-        user.Press("P").Sees("NOT HERE IN TIME, on 2026-03-20: W01").Sees("TOO LATE: expected on 2026-03-25").Sees("Electrician, no phase");
+        user.Press("P").Sees("NOT HERE IN TIME, on 2026-03-20: W01").Sees("TOO LATE: expected on 2026-03-25").Sees("Painter, no phase");
         user.Sees("Not here by then: W01").Press("down").Sees("It has no phase").Press("down").Sees("needed on 2026-03-20");
         user.Press("down").Sees("by 2026-03-20").Press("space").Sees("That is worked out.");
     }

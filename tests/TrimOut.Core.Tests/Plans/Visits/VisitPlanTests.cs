@@ -142,7 +142,7 @@ public class VisitPlanTests
     [Fact]
     public void AVisitSaysWhatItLacks()
     {
-        var job = With("Electrician");
+        var job = With("Painter");
         Assert.Equal([VisitFacts.On, VisitFacts.Phase, VisitFacts.Expects], VisitPlan.Lacks(job.House.Visits.Single()));
         job.Do(Deliver.Done(job.House.Visits.Single()));
         Assert.Empty(VisitPlan.Lacks(job.House.Visits.Single()));
