@@ -32,5 +32,9 @@ public class ConductorTouchesBuildingTests
             .Fault(Check, "W01").Mends.Field);
 
     [Fact]
+    public void OnceTheWallIsClosedTheMendIsAnotherOne() => Assert.DoesNotContain("while the wall is open",
+        Jobs.Roughed().Mark("W01", "tested-second").Say("W01", RunFacts.FirstToFrame, "3").Fault(Check, "W01").Mend, System.StringComparison.Ordinal);
+
+    [Fact]
     public void ACableThatNobodyReadIsNotAPass() => Jobs.Roughed().Lacks(Check, "W01", "first test, to the frame");
 }

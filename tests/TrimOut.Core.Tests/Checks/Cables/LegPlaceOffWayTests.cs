@@ -51,6 +51,10 @@ public class LegPlaceOffWayTests
         job.Pulled("W02").Fault(Check, "W02");
         job.Room("Hall", "Main").Say("W02", WindowFacts.Room, "Hall").Silent(Check, "W02");
 
+        // One leg of which nobody said which way it goes may be the one through the floor.
+        job.Say("W02", WindowFacts.Room, "Loft").Fault(Check, "W02");
+        job.Legs("W02", ("4 ft", CablePlace.InWall)).Silent(Check, "W02");
+
         TestJob Turn(string tag, string way) => job.Do(SetFact.Typed(job.House, job.Run(tag).Legs[0].Item, LegFacts.Direction, way));
     }
 

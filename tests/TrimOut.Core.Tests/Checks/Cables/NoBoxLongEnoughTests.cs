@@ -49,6 +49,15 @@ public class NoBoxLongEnoughTests
         Assert.Equal(fine, job.Of(Check, "16/2") is Outcome.Fine);
     }
 
+    [Fact]
+    public void OfSeveralThatAreTooLongTheLongestIsNamed()
+    {
+        var job = Boxes("20 ft");
+        Jobs.Walked("W02", job).Say("W02", RunFacts.Cable, "16/2").Legs("W02", ("30 ft", CablePlace.InWall)).Say("W02", RunFacts.TailAtWindow, "36\"")
+            .Say("W02", RunFacts.TailAtPanel, "72\"");
+        Assert.StartsWith("W01 needs 75 ft", job.FaultOf(Check, "16/2").Message, StringComparison.Ordinal);
+    }
+
     private static TestJob Boxes(string left)
     {
         var job = Jobs.Roughed().Add(ItemKind.Box, "A").SayOf("A", BoxFacts.Cable, "16/2");

@@ -77,6 +77,22 @@ public class SecondLoopDiffersTests
 
     private static TestJob Read(string first, string second) => Jobs.Walked().Say("W01", RunFacts.FirstLoop, first).Say("W01", RunFacts.SecondLoop, second);
 
+    /// <summary>Once it hangs the panel feeds it, and it may be kept off its output instead.</summary>
+    [Fact]
+    public void WhatIsToBeDoneDependsOnWhetherItHangs()
+    {
+        var before = Read("1", "2").Fault(Check, "W01").Mend;
+        var after = Read("1", "2").Mark("W01", "brackets-fixed").Fault(Check, "W01").Mend;
+        Assert.EndsWith("before the house is finished.", before, StringComparison.Ordinal);
+        Assert.EndsWith("or keep the unit off its output.", after, StringComparison.Ordinal);
+    }
+
+    /// <summary>Only one of two that were open is a cut: the band of two readings would be none.</summary>
+    [Theory]
+    [InlineData("open", "1")]
+    [InlineData("1", "open")]
+    public void OneOpenReadingIsNeverWithinABand(string first, string second) => Read(first, second).Fault(Check, "W01");
+
     // 69 ft of 16/2 read 0.57 ohm: the first one is that of another cable.
     [Fact]
     public void AFirstReadingThatDoesNotFitTheLengthIsBlamedAndNotTheSecondThatDoes()
