@@ -43,6 +43,9 @@ internal static class SunSheet
         to.Table(["Preset", "Remote", "Runs at", "Months", "Closes", "Opens"], timed.Select(t => Row(
             t.Preset.Name, t.Remote.Name, ClockText.Show(t.Preset.RunsAt!.Value), Months(data.House, t.Preset),
             Units(t.Preset, p => p < ScheduleOffSun.Opens), Units(t.Preset, p => p >= ScheduleOffSun.Opens))), "No preset is called by a timer.");
+        var off = data.Report.Findings.Where(f => f.Open && f.Found.Mends.Field == PresetFacts.RunsAt.Field()).ToList();
+        if (off.Count > 0)
+            to.List([.. off.Select(f => Said(f.Found.Message, data.House))]);
     }
 
     private static Inline Months(House house, Preset preset) => preset.RunsIn.ToList() is var months && months.Count == 12

@@ -62,6 +62,7 @@ public sealed record CallOff(
             {
                 var waiting = line.MadeFor.Where(u => !VisitPlan.IsOrdered(u)).ToList();
                 return waiting.Count > 0 ? Open(waiting.Select(u => u.Tag), line.Count * waiting.Count / line.MadeFor.Length)
+                    : line.MadeFor.All(u => u.BoxIsHere) ? new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, [])
                     : line.MadeFor.Max(u => u.Item.Get(UnitFacts.OrderedOn)) is { } last
                         ? new CallOff(line, phase.Needed, orderBy, CallOffState.CalledOff, last, [])
                     : new CallOff(line, phase.Needed, orderBy, CallOffState.Here, null, []);
