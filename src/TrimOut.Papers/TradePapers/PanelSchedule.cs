@@ -1,4 +1,3 @@
-using TrimOut.Core;
 using TrimOut.Core.Electrical;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
