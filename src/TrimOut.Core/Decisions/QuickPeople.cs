@@ -59,6 +59,8 @@ public static partial class QuickPeople
         {
             return SaidTwice.Refuse(VisitFacts.On.Label, string.Join(' ', typed[..ofDay]), string.Join(' ', typed[ofDay..(ofDay + other.Words)]));
         }
+        if (typed[ofDay..].FirstOrDefault(w => Clock().IsMatch(w) && Times(house, $"{w} x").Times.Count == 0) is { } never)
+            return new Refusal($"\"{never}\" is no time of a day: write from when, or from when until when, such as 8:00-14:00.");
         var (what, times) = Times(house, FirstTime(house, typed[ofDay..]));
         if (times.Count > 0 && Times(house, FirstTime(house, what.Split(' '))) is { Times: [var again, ..] } && again.Stored != times[0].Stored)
             return SaidTwice.Refuse(VisitFacts.From.Label, VisitFacts.From.ShowStored(times[0].Stored, house), VisitFacts.From.ShowStored(again.Stored, house));

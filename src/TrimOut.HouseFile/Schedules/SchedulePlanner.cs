@@ -87,11 +87,11 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
     /// <summary>The plan.</summary>
     public SchedulePlan Finish(string what)
     {
-        KeepSwapped();
-        SayLengthsUnused();
-        var taken = _revised.Count(r => r.KeptBecause is null);
         ImmutableArray<string> missing = !options.Revised ? []
             : [.. _house.Windows.Where(w => !w.LeftOut).Select(w => w.Tag).Where(t => !_lineOfTag.ContainsKey(t))];
+        KeepInPlace(missing);
+        SayLengthsUnused();
+        var taken = _revised.Count(r => r.KeptBecause is null);
         SayAlike(missing);
         return new SchedulePlan(_draft with { What = $"{what}: {TakeRows.Counted(_windows.Count, taken)}" }, _windows.ToImmutable(), [.. _newRoomNames],
             _problems.ToImmutable(), [.. map.Misfits.Select(m => $"not as before: {m.TrimEnd('.')}"), .. map.Remarks, .. _understood],
@@ -118,19 +118,20 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
     }
 
     /// <summary>Of windows that have changed places in the schedule nothing is taken: which opening a row is of, only somebody on site can say.</summary>
-    private void KeepSwapped()
+    private void KeepInPlace(ImmutableArray<string> missing)
     {
-        if (SwappedTags.Of(_looks) is not { Count: > 0 } swapped)
+        if (ChangedPlaces.Of(_looks, [.. missing.Select(t => LookOf(_house.FindTag(t)!))]) is not { Count: > 0 } moved)
             return;
-        var places = $"{string.Join(", ", swapped)} have changed places in the schedule: look whether their tags were swapped";
+        var places = $"{string.Join(", ", moved)} {(moved.Count == 1 ? "has" : "have")} changed places in the schedule: "
+            + "look whether tags were swapped or numbered again";
         for (var at = 0; at < _revised.Count; at++)
         {
-            if (_revised[at] is not { KeptBecause: null } taken || !swapped.Contains(taken.Tag))
+            if (_revised[at] is not { KeptBecause: null } taken || !moved.Contains(taken.Tag))
                 continue;
             _draft = _draft with { Edits = [.. _draft.Edits.Where(e => !taken.Edits.Any(t => ReferenceEquals(t, e)))] };
             _revised[at] = taken with { KeptBecause = places };
         }
-        _understood.Add($"{places}; nothing of them is taken");
+        _understood.Add($"{places}; nothing of {(moved.Count == 1 ? "it" : "them")} is taken");
     }
 
     /// <summary>Says of a window that is new and one that is gone that they are alike: an office renames windows too.</summary>
@@ -202,11 +203,12 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
             _understood.Add($"{window.Tag} is in the schedule, and {(window.LeftOut ? "is left out here as" : "its note says that it is")} gone from one");
         ReviseLeftOut(window, row);
         var size = Size(row, window.Tag, quiet);
-        if (window.Units is [var alone])
+        if (window.Units.Length == 1)
         {
-            var here = new WindowLook(Stored(window, WindowFacts.RoughWidth), Stored(window, WindowFacts.RoughHeight), Stored(alone, UnitFacts.LeadSide));
+            var here = LookOf(window);
             var lead = Read(row, ScheduleField.LeadSide, UnitFacts.LeadSide, quiet: true);
-            _looks.Add((window.Tag, here, new WindowLook(size.Width ?? here.Width, size.Height ?? here.Height, lead ?? here.Lead)));
+            var room = map.Cell(row, ScheduleField.Room) is { Length: > 0 } named ? named.ToLowerInvariant() : here.Room;
+            _looks.Add((window.Tag, here, new WindowLook(room, size.Width ?? here.Width, size.Height ?? here.Height, lead ?? here.Lead)));
         }
         Revise(window, row, WindowFacts.RoughWidth, size.Width, ScheduleField.Width, ScheduleField.Size);
         Revise(window, row, WindowFacts.RoughHeight, size.Height, ScheduleField.Height, ScheduleField.Size);
@@ -226,6 +228,9 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
                 $"{window.Tag} has {window.Units.Length} units here: what line {row.Line} says of its covering is compared with none of them"));
         }
     }
+
+    private static WindowLook LookOf(Window window) => new(window.Room?.Name.ToLowerInvariant(), Stored(window, WindowFacts.RoughWidth),
+        Stored(window, WindowFacts.RoughHeight), window.Units is [var unit, ..] ? Stored(unit, UnitFacts.LeadSide) : null);
 
     private static string? Stored(Subject of, Fact fact) => of.Item.Latest(fact)?.Stored;
 

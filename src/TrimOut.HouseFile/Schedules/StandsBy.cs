@@ -9,10 +9,10 @@ namespace TrimOut.HouseFile.Schedules;
 internal static class StandsBy
 {
     /// <summary>What says nothing of how a unit is made or where its cable leaves the wall.</summary>
-    private static readonly Fact[] OfNeither = [WindowFacts.Tag, WindowFacts.Room, WindowFacts.Facing, WindowFacts.Note];
+    private static readonly Fact[] OfNeither = [WindowFacts.Tag, WindowFacts.Facing, WindowFacts.Note];
 
-    /// <summary>What the end of a cable in the wall was made for: its side, whether it is inside the opening, and that there is one.</summary>
-    private static readonly Fact[] OfCable = [UnitFacts.LeadSide, UnitFacts.Power, WindowFacts.Mount];
+    /// <summary>What the end of a cable in the wall was made for: its side, whether it is inside the opening, that there is one, and in which room.</summary>
+    private static readonly Fact[] OfCable = [UnitFacts.LeadSide, UnitFacts.Power, WindowFacts.Mount, WindowFacts.Room];
 
     /// <summary>Why a detail that the house has stays, and what to do where it is to be another; null where nothing stands by it yet.</summary>
     /// <param name="of">The window or unit.</param>

@@ -95,7 +95,7 @@ public class FiguresTellMessagesApartTests
         HubNameTwice: tag
         JointsUnderPower: not-looked-at was-on
         LabelOffUnit: old-tag
-        LatitudeOffZone: far sign
+        LatitudeOffZone: exchanged far sign
         ListedByRelaxation: between-floors conduit in-wall
         LoadedVoltsLow: not-under-load
         LongitudeOffZone: clocks sign

@@ -53,6 +53,13 @@ public class QuickPeopleTests
         Assert.Equal((what, from, phase), (visit.Name, visit.Show(VisitFacts.From), visit.Item.Get(VisitFacts.Phase)));
     }
 
+    [Theory]
+    [InlineData("2026-12-03 14:00-9:00 Limits")]
+    [InlineData("2026-12-03 25:00 Hang")]
+    [InlineData("2026-12-03 Hang 7:61")]
+    public void AnHourThatCannotBeIsNoPartOfTheName(string line) =>
+        Assert.EndsWith("such as 8:00-14:00.", QuickPeople.Visit(_job.House, line).Reason, StringComparison.Ordinal);
+
     [Fact]
     public void EachWhoIsExpectedMayHaveAnAtOfTheirOwn()
     {

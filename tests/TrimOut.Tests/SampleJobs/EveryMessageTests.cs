@@ -26,7 +26,7 @@ public class EveryMessageTests
         ["PartsPastOpening: WithGapsPast, WithGapsPastKnown, WithGapsPastPlumb"] = "in the samples the parts leave their gap, or are too wide without one",
         ["OrderTooLate: OrderedAfter"] = "of each unit on order the samples have the box, or the day on which it is expected",
         ["BoxLate: NoTimeToFit"] = "no sample says how many days fitting takes",
-        ["LatitudeOffZone: OtherSign, PutRight, TooFar"] = "only canal house has its place typed, and that is right",
+        ["LatitudeOffZone: Exchanged, OtherSign, PutRight, TooFar"] = "only canal house has its place typed, and that is right",
         ["LongitudeOffZone: OtherSign"] = "only canal house has its place typed, and so near to Greenwich the sign does not tell",
         ["OpeningsOffCount: FindIt"] = "it is said while every wall is open; each sample has a part that was closed before its openings were counted",
     };

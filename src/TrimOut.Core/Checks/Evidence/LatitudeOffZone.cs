@@ -24,12 +24,14 @@ public sealed class LatitudeOffZone() : Check<JobItself>(Subjects.House)
     private static readonly Message OtherSign =
         new("Latitude {0} is {1} from the place that {2} is named after; with the other sign it is {3}.", "sign");
     private static readonly Message TooFar = new("Latitude {0} is {1} from the place that {2} is named after.", "far");
+    private static readonly Message Exchanged =
+        new("Latitude {0} and longitude {1} are near the place that {2} is named after only the other way round.", "exchanged");
     private static readonly Message PutRight =
-        new("See whether the latitude has the right sign: north is positive, south is negative. Else choose another time zone.");
+        new("See whether the latitude has the right sign, south is negative, and whether it is the latitude. Else choose another time zone.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("latitude-off-zone", "Latitude does not go with the time zone", Severity.Caution, Phase.WalkThrough,
-        new Source(Source.CommonPractice, "|latitude - that of the zone's place| <= 45 degrees; not nearer to it with the other sign"));
+        new Source(Source.CommonPractice, "|latitude - that of the zone's place| <= 45 degrees; not nearer to it with the other sign, or as the longitude"));
 
     /// <inheritdoc/>
     public override Outcome Judge(JobItself subject)
@@ -38,10 +40,15 @@ public sealed class LatitudeOffZone() : Check<JobItself>(Subjects.House)
             return subject.Item.Get(HouseFacts.TimeZone) is null ? new Outcome.DoesNotApply() : NotChecked.Of(subject, HouseFacts.Latitude);
         if (subject.Item.Get(HouseFacts.TimeZone) is not { } id || HouseZone.Find(id) is not { } zone)
             return NotChecked.Of(subject, HouseFacts.TimeZone);
-        if (zone.Place is not { Latitude: var place })
+        if (zone.Place is not (var place, var east))
             return new Outcome.DoesNotApply();
         var (off, other) = (Math.Abs(latitude - place), Math.Abs(-latitude - place));
         var named = Arg.Value(HouseFacts.TimeZone, id);
+        if (off > NearDegrees && subject.Item.Get(HouseFacts.Longitude) is { } longitude && Math.Abs(longitude - place) <= NearDegrees
+            && Math.Abs(latitude - east) <= NearDegrees)
+        {
+            return Found(Exchanged.With(Degrees(latitude), Degrees(longitude), named));
+        }
         return off > NearDegrees && other <= NearDegrees ? Found(OtherSign.With(Degrees(latitude), Degrees(off), named, Degrees(other)))
             : off > MostDegrees ? Found(TooFar.With(Degrees(latitude), Degrees(off), named))
             : new Outcome.Fine();

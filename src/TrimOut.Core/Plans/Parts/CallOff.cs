@@ -89,7 +89,8 @@ public sealed record CallOff(
     }
 
     /// <summary>
-    /// What is to be called off now, the most pressing first: whose last day is not far or past; and where no day is known, what the phase after the furthest
+    /// What is to be called off now, the most pressing first: whose last day is not far or past; and where no day is known, or of what
+    /// a maker makes not how long that takes, what the phase after the furthest
     /// one that was begun takes.
     /// </summary>
     /// <param name="house">The house.</param>
@@ -99,7 +100,9 @@ public sealed record CallOff(
     public static ImmutableArray<CallOff> Now(House house, IEnumerable<CallOff> all, DateOnly today, StepList? steps = null)
     {
         var begun = PhaseNames.All.LastOrDefault(p => Progress.Of(house, p, steps).Done > 0, Phase.WalkThrough);
-        return [.. all.Where(c => c.State == CallOffState.Open && (c.LastDay is { } day ? day <= today.AddDays(DaysAhead) : c.OrderedIn <= begun + 1))
+        return [.. all.Where(c => c.State == CallOffState.Open
+            && (c.LastDay <= today.AddDays(DaysAhead)
+                || (c.OrderedIn <= begun + 1 && (c.LastDay is null || (c.OrderBy is null && !c.Line.MadeFor.IsEmpty)))))
             .OrderBy(c => c.LastDay ?? DateOnly.MaxValue).ThenBy(c => c.OrderedIn)];
     }
 

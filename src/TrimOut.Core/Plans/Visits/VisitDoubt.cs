@@ -17,7 +17,8 @@ public static class VisitDoubt
     /// <summary>What speaks against the day of a visit; nothing for one that is not planned, has no day or no phase, or comes after the acceptance.</summary>
     /// <param name="visit">The visit.</param>
     /// <remarks>
-    /// Measuring and ordering are over on the last day to order; the first visit of an earlier phase is not later; a box comes on its day, or the days that
+    /// Measuring and ordering are over on the last day to order; the first visit of an earlier phase is not later, and before the handover none is;
+    /// a box comes on its day, or the days that
     /// orders take after its order, and one that is not ordered after the first visit to order; whoever begins to hang has the days that fitting takes.
     /// </remarks>
     public static IEnumerable<Sentence> Of(Visit visit)
@@ -30,7 +31,12 @@ public static class VisitDoubt
         // What comes first of all that is planned too late; a phase of which a visit was made has begun, and another one may finish it.
         foreach (var earlier in PhaseNames.All.Where(p => p < phase))
         {
-            if (VisitPlan.FirstVisit(house, earlier) is { } other && other.On > on
+            // The handover is the end of each phase, of the others only the beginning comes first.
+            var last = phase != Phase.Handover ? null
+                : house.Visits.Where(v => v.Phase == earlier && v is { State: VisitState.Planned, On: not null }).MaxBy(v => v.On);
+            if (last?.On > on)
+                yield return ComesFirst.With(Arg.Name(last), Day(last.On!.Value));
+            else if (VisitPlan.FirstVisit(house, earlier) is { } other && other.On > on
                 && !house.Visits.Any(v => v.Phase == earlier && v.State == VisitState.Done))
                 yield return ComesFirst.With(Arg.Name(other), Day(other.On!.Value));
         }

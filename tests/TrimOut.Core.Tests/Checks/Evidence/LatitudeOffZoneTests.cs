@@ -43,6 +43,14 @@ public class LatitudeOffZoneTests
         "Latitude -20.0 degrees is 59.7 degrees from the place that America/Denver is named after.",
         At("America/Denver", "-20").FaultOf(Check, "Test house").Message);
 
+    // Berlin stands at 52 deg 30 min north, 13 deg 22 min east (zone1970.tab: +5230+01322), Lisbon at 38 deg 43 min north, 9 deg 8 min west.
+    [Theory]
+    [InlineData("Europe/Berlin", "13.4", "52.5", "13.4 degrees and longitude 52.5")]
+    [InlineData("Europe/Lisbon", "-9.1", "38.7", "-9.1 degrees and longitude 38.7")]
+    public void LatitudeAndLongitudeExchangedAreAskedAbout(string zone, string latitude, string longitude, string said) => Assert.StartsWith(
+        $"Latitude {said} degrees are near the place that {zone} is named after only the other way round.",
+        At(zone, latitude).SayOf("", HouseFacts.Longitude, longitude).FaultOf(Check, "Test house").Message, StringComparison.Ordinal);
+
     [Fact]
     public void OneWithoutTheOtherIsNotCheckedAndNeitherIsNothing()
     {

@@ -190,6 +190,18 @@ public class CallOffTests
         Assert.Contains(Now(measured.Mark("W01", "in-the-way-noted")), c => c.OrderedIn == Phase.Order);
     }
 
+    /// <summary>How long a maker takes nobody said: the day to have it by is no day to order it on, and it is weeks.</summary>
+    [Theory]
+    [InlineData(null, true)]
+    [InlineData("20", false)]
+    public void WhatAMakerMakesIsDueWithItsPhaseWhereNobodySaidHowLongItTakes(string? days, bool due)
+    {
+        var job = With("2026-12-10 Hang", Whole().Mark("W01", "cable-found").Mark("W01", "in-the-way-noted"));
+        if (days is not null)
+            job.SayOf("", HouseFacts.OrderLead, days);
+        Assert.Equal(due, Now(job).Any(c => c.OrderedIn == Phase.Order));
+    }
+
     [Fact]
     public void TheMostPressingComesFirst()
     {

@@ -37,6 +37,15 @@ public class VisitDoubtTests
         Assert.All(new[] { "Hang", "Power", "Hang upstairs" }, v => Assert.Empty(Of(v)));
     }
 
+    /// <summary>Another phase may be begun before one is over; the handover is the end of all.</summary>
+    [Fact]
+    public void AnyVisitAfterTheHandoverIsSaidAtIt()
+    {
+        Visits("2027-02-18 Hang", "2027-02-24 Hang upstairs", "2027-02-20 Power", "2027-02-23 Handover");
+        Assert.Equal(["Hang upstairs, a phase before it, is planned for 2027-02-24."], Of("Handover"));
+        Assert.Empty(Of("Power"));
+    }
+
     /// <summary>Ordered on January 10 at the first visit, and 35 days on the way: February 14.</summary>
     [Theory]
     [InlineData("2027-02-14", null)]
