@@ -63,18 +63,22 @@ public sealed record PhaseHours(Phase Phase, decimal? Typed, decimal? OfVisits, 
         [
             .. PhaseNames.All.Select(phase =>
             {
-                var progress = house.Units.Select(u => Progress.Of(u, phase, steps)).Where(p => p.Total > 0).ToList();
+                var progress = house.Units.Select(u => (Unit: u, Of: Progress.Of(u, phase, steps))).Where(p => p.Of.Total > 0).ToList();
                 var all = house.Visits.Where(v => v.Phase == phase && v.State != VisitState.CalledOff).Select(v => v.Item.Get(VisitFacts.Worked)).ToList();
                 var visits = all.OfType<decimal>().ToList();
                 return new PhaseHours(phase, house.Job.Get(HouseFacts.HoursOf(phase)), visits.Count == 0 ? null : visits.Sum(),
                     InHours(marked.Where(m => m.Key.Phase == phase).Aggregate(TimeSpan.Zero, (sum, m) => sum + m.Value)),
-                    progress.Count(p => p.Complete), progress.Count)
+                    progress.Count(p => p.Of.Complete || WasThrough(p.Unit, phase)), progress.Count)
                 {
                     VisitsWithout = all.Count - visits.Count,
                 };
             }),
         ];
     }
+
+    /// <summary>Whether all that is open of a phase is asked again since something was replaced: what it took, it took.</summary>
+    private static bool WasThrough(Unit unit, Phase phase) =>
+        StepList.Of(phase, unit).All(s => unit.MarkOf(s) is not null || AskedAgain.Since(unit, s) is not null);
 
     /// <summary>What the marks show for one unit, phase by phase, in hours; phases in which they show nothing are left out.</summary>
     /// <param name="log">The house with its history.</param>

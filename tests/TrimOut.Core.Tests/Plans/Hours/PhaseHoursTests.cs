@@ -45,6 +45,16 @@ public class PhaseHoursTests
         Assert.Equal((1, 2, false, 3m), (hang.Through, hang.Units, hang.IsOver, hang.PerUnit));
     }
 
+    /// <summary>What was hung and is hung once more took its hours all the same, and the house still says what the next one takes.</summary>
+    [Fact]
+    public void AUnitThatIsReplacedLaterWasThrough()
+    {
+        var job = Hang("W02", Hang("W01", new TestJob().Window("W01").Window("W02"))).SayOf("", HouseFacts.HoursHang, "12");
+        job.Do(j => RecordService.Of(j.House, j.Unit("W01").Item, new ServiceSaid(ServiceKind.Replaced, new DateOnly(2027, 3, 2))));
+        var hang = Of(job, Phase.Hang);
+        Assert.Equal((2, 2, true, 6m), (hang.Through, hang.Units, hang.IsOver, hang.PerUnit));
+    }
+
     /// <summary>A unit on a battery has no cable to pull.</summary>
     [Fact]
     public void AUnitThatDoesNotGoThroughAPhaseIsNotCountedThere()
