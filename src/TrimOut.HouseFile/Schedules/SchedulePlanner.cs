@@ -131,7 +131,25 @@ internal sealed partial class SchedulePlanner(HouseLog log, ColumnMap map, Sched
             _draft = _draft with { Edits = [.. _draft.Edits.Where(e => !taken.Edits.Any(t => ReferenceEquals(t, e)))] };
             _revised[at] = taken with { KeptBecause = places };
         }
+        LeaveRoomsToTheirRows();
         _understood.Add($"{places}; nothing of {(moved.Count == 1 ? "it" : "them")} is taken");
+    }
+
+    /// <summary>A new room in which nothing comes any more comes with the rows that name it, where somebody takes one of them.</summary>
+    private void LeaveRoomsToTheirRows()
+    {
+        var used = _draft.Edits.OfType<Edit.Put>().Select(p => p.Value).ToHashSet();
+        foreach (var room in _newRooms.Where(r => !used.Contains(r.Id)))
+        {
+            ImmutableArray<Edit> added = [.. _draft.Edits.Where(e => e is Edit.Add add ? add.Item == room.Id : e is Edit.Put put && put.Item == room.Id)];
+            _draft = _draft with { Edits = [.. _draft.Edits.Except(added)] };
+            _newRoomNames.Remove(room.Name);
+            for (var at = 0; at < _revised.Count; at++)
+            {
+                if (_revised[at].Edits.OfType<Edit.Put>().Any(p => p.Value == room.Id))
+                    _revised[at] = _revised[at] with { Edits = [.. added, .. _revised[at].Edits] };
+            }
+        }
     }
 
     /// <summary>Says of a window that is new and one that is gone that they are alike: an office renames windows too.</summary>

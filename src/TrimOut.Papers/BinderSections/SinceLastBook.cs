@@ -23,8 +23,9 @@ internal static class SinceLastBook
             return;
         var served = data.House.Services.Where(s => Replaced.Contains(s.Kind) && then.Find(s.Id) is null).ToList();
         // Where a record says what was replaced and by which, the serial and the box alone would say it once more, and neither when nor why.
+        var again = ReadAgain(data.House);
         var rows = served.Select(s => Served(data, s))
-            .Concat(Kinds.SelectMany(kind => Rows(then, data.House, kind, [.. served.Where(s => s.ReplacesUnit).Select(s => s.About!.Id)]))).ToList();
+            .Concat(Kinds.SelectMany(kind => Rows(then, data.House, kind, again, [.. served.Where(s => s.ReplacesUnit).Select(s => s.About!.Id)]))).ToList();
         if (rows.Count == 0)
             return;
         to.Heading(3, (Phrase)$"Changed since the book of {day.OnPaper()}");
@@ -43,7 +44,7 @@ internal static class SinceLastBook
             service.TakenOff is { } taken ? Ours($"serial {taken}") : Dash, Join(", ", now));
     }
 
-    private static IEnumerable<Inline[]> Rows(House then, House now, ItemKind kind, HashSet<string> replaced)
+    private static IEnumerable<Inline[]> Rows(House then, House now, ItemKind kind, HashSet<(string, Fact)> asked, HashSet<string> replaced)
     {
         var (before, after) = (Of(then, kind), Of(now, kind));
         foreach (var (_, item) in after.Where(i => !before.ContainsKey(i.Key) && !IsOfOneThatIsNot(i.Value, now, then)))
@@ -59,7 +60,7 @@ internal static class SinceLastBook
             var changed = FactTable.Of(kind).Where(f => !f.IsKeyed && item.Latest(f)?.Stored != still.Latest(f)?.Stored
                 && ((f != UnitFacts.Serial && f != UnitFacts.Arrival) || !replaced.Contains(id))).ToList();
             // What was read of what was taken off is no loss, and not a row for each reading.
-            var again = changed.FindAll(f => still.Latest(f)?.Stored is null && IsReadAgain(now, still, f));
+            var again = changed.FindAll(f => still.Latest(f)?.Stored is null && asked.Contains((id, f)));
             if (again.Count > 0)
             {
                 yield return Row(Named(now, still), Join(", ", [.. again.Select(f => Ours(f.Label))]),
@@ -70,9 +71,13 @@ internal static class SinceLastBook
         }
     }
 
-    /// <summary>Whether a step that waits since something was replaced asks for a reading once more.</summary>
-    private static bool IsReadAgain(House house, Item item, Fact fact) => AskedAgain.Waiting(house).Any(w =>
-        AskedAgain.ReadAgain(w.Step).Contains(fact) && (w.Subject.Id == item.Id || (w.Subject as Unit)?.Run?.Id == item.Id));
+    /// <summary>What steps that wait since something was replaced ask for once more, with the item that has it.</summary>
+    private static HashSet<(string, Fact)> ReadAgain(House house) =>
+        [.. from waits in AskedAgain.Waiting(house)
+            from fact in AskedAgain.ReadAgain(waits.Step)
+            from id in new[] { waits.Subject.Id, (waits.Subject as Unit)?.Run?.Id }
+            where id is not null
+            select (id, fact)];
 
     /// <summary>Whether it is of something that comes or goes with it: a window that is added has its unit and its cable, and is one row.</summary>
     private static bool IsOfOneThatIsNot(Item item, House here, House there) => item.Under is { } under && here.Find(under) is { } whole

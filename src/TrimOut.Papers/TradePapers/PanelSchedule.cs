@@ -81,10 +81,11 @@ internal static class PanelSchedule
             PanelMap.OutputOf(r), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
             r.Cable.EntryOfSheet(CableTypeFacts.Conductor),
             r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(house.DisplayUnits, LengthScale.Run)) : Dash)), "Nothing is landed on it.");
+        var remotes = Remotes(house, landed);
         if (landed.Count > 0)
             to.Table(["Output", "Unit", "Moves together as", "Running current", "Starting current", "Volts at the unit, at its running current",
                 "Volts at the unit, at its starting current"], landed.Select(r => Row(
-                r.Entry(RunFacts.Output), r.Name, TogetherAs(r.Unit, landed), r.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent),
+                r.Entry(RunFacts.Output), r.Name, TogetherAs(r.Unit, [.. remotes[r.Unit.Id]]), r.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent),
                 r.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent), r.BySheet(x => Volts(Expected.WhileRunning(x))),
                 r.BySheet(x => Volts(Expected.WhileStarting(x))))));
     }
@@ -106,14 +107,19 @@ internal static class PanelSchedule
         return Ours($"{Said(largest.Name, panel.House)}: {(units.Exists(u => Load.Of(u) is null) ? Ours($"at least {peak}") : peak)}");
     }
 
-    /// <summary>What moves a unit together with others of its panel: its group, and remotes.</summary>
-    private static Inline TogetherAs(Unit unit, List<HomeRun> landed)
+    /// <summary>What moves units of a panel together besides their group: remotes, by unit.</summary>
+    private static ILookup<string, string> Remotes(House house, List<HomeRun> landed)
     {
-        var by = unit.House.Remotes.Where(r => r.Units.Any(u => u.Id == unit.Id) && landed.Count(l => r.Units.Any(u => u.Id == l.Unit.Id)) > 1)
-            .Select(r => r.Name).ToList();
-        return unit.Shown(UnitFacts.Group) is null ? by.JoinOrDash()
-            : by.Count == 0 ? unit.Entry(UnitFacts.Group) : Join(", ", [unit.Entry(UnitFacts.Group), by.JoinOrDash()]);
+        var here = landed.Select(r => r.Unit.Id).ToHashSet();
+        return (from remote in house.Remotes
+                let units = remote.Units.Where(u => here.Contains(u.Id)).ToList()
+                where units.Count > 1
+                from unit in units
+                select (unit.Id, remote.Name)).ToLookup(m => m.Id, m => m.Name);
     }
+
+    private static Inline TogetherAs(Unit unit, List<string> by) => unit.Shown(UnitFacts.Group) is null ? by.JoinOrDash()
+        : by.Count == 0 ? unit.Entry(UnitFacts.Group) : Join(", ", [unit.Entry(UnitFacts.Group), by.JoinOrDash()]);
 
     /// <summary>The starting currents together.</summary>
     internal static Inline StartingTogether(IEnumerable<HomeRun> runs) => Sum(runs, CoveringKindFacts.StartingCurrent);

@@ -52,7 +52,7 @@ internal sealed record ScheduleScreen(string From, ScheduleRead Read, ImmutableD
 
     private bool Comes(ScheduleLine row) => row.Kept == Turned.Contains(row);
 
-    private IEnumerable<Edit> EditsOf(bool kept) => Turned.Where(l => l.Kept == kept).SelectMany(l => l.Edits);
+    private IEnumerable<Edit> EditsOf(bool kept) => Turned.Where(l => l.Kept == kept).SelectMany(l => l.Edits).Distinct();
 
     /// <summary>What becomes of windows that are not in the schedule, by tag; of those that are not there nothing.</summary>
     public ImmutableDictionary<string, GoneAs> Gone { get; init; } = ImmutableDictionary<string, GoneAs>.Empty;

@@ -3,6 +3,7 @@ using TrimOut.Core;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.HouseFile.Schedules;
 using TrimOut.Testing;
@@ -123,6 +124,7 @@ public class RevisedScheduleTests
     [InlineData("A1,Kitchen,47 1/2,60,right\nA2,Kitchen,35 3/8,60,left\nA3,Den,40,40,left\n", "A1, A2")]
     [InlineData("A1,Den,40,40,left\nA2,Kitchen,35 3/8,60,left\nA3,Kitchen,47 1/2,60,right\n", "A1, A2, A3")]
     [InlineData("A1,Kitchen,47 1/2,60,right\nA2,Kitchen,36,60,left\nA3,Den,40,40,left\n", "A1, A2")]
+    [InlineData("A1,Hall,24,24,left\nA2,Kitchen,35 3/8,60,left\nA3,Kitchen,47 1/2,60,right\n", "A1, A2, A3")]
     [InlineData("A1,Bath,24,24,left\nA2,Kitchen,35 3/8,60,left\nA3,Kitchen,47 1/2,60,right\nA4,Den,40,40,left\n", "A1, A2, A3")]
     [InlineData("A1,Kitchen,47 1/2,60,right\nA2,Den,40,40,left\n", "A1, A2")]
     [InlineData("A1,Kitchen,35 3/8,60,left\nA2,Den,40,40,left\n", "A2")]
@@ -141,6 +143,11 @@ public class RevisedScheduleTests
         }
         Assert.Contains(plan.Understood, u => u.StartsWith($"{swapped} ha", StringComparison.Ordinal));
         Assert.All(plan.Revised, r => Assert.NotNull(r.KeptBecause));
+        // No room comes in which nothing is, and it does with the row that somebody takes all the same.
+        Assert.All(plan.Draft.Edits.OfType<Edit.Add>().Where(a => a.Kind == ItemKind.Room),
+            a => Assert.Contains(plan.Draft.Edits.OfType<Edit.Put>(), p => p.Value == a.Item));
+        foreach (var moved in plan.Revised.Where(r => r.Label == "Room" && _job.House.Rooms.All(h => h.Name != r.There)))
+            Assert.Contains(moved.Edits, e => e is Edit.Add { Kind: ItemKind.Room });
         // Of what is here nothing is changed; a window that is new may come.
         Assert.DoesNotContain(plan.Draft.Edits.OfType<Edit.Put>(), p => _job.House.Find(p.Item) is not null);
     }

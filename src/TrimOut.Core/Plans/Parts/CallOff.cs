@@ -89,9 +89,8 @@ public sealed record CallOff(
     }
 
     /// <summary>
-    /// What is to be called off now, the most pressing first: whose last day is not far or past; and where no day is known, or of what
-    /// a maker makes not how long that takes, what the phase after the furthest
-    /// one that was begun takes.
+    /// What is to be called off now, the most pressing first: whose last day is not far or past; and where no day is known, or of what a maker
+    /// makes not how long that takes, what the phase after the furthest one that was begun takes.
     /// </summary>
     /// <param name="house">The house.</param>
     /// <param name="all">Its call-offs.</param>

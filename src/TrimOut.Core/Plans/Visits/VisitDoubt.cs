@@ -18,8 +18,8 @@ public static class VisitDoubt
     /// <param name="visit">The visit.</param>
     /// <remarks>
     /// Measuring and ordering are over on the last day to order; the first visit of an earlier phase is not later, and before the handover none is;
-    /// a box comes on its day, or the days that
-    /// orders take after its order, and one that is not ordered after the first visit to order; whoever begins to hang has the days that fitting takes.
+    /// a box comes on its day, or the days that orders take after its order, and one that is not ordered after the first visit to order; whoever begins to
+    /// hang has the days that fitting takes.
     /// </remarks>
     public static IEnumerable<Sentence> Of(Visit visit)
     {
