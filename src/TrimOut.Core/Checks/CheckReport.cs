@@ -1,6 +1,5 @@
 using System.Collections.Concurrent;
 using System.Collections.Immutable;
-using System.Runtime.InteropServices;
 using TrimOut.Core.Checks.Evidence;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -32,12 +31,12 @@ public sealed class CheckReport
         _sheets = sheets;
         (_index, _waived) = (index, waived);
         var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
-        var others = before is null ? [] : house.State.Items.OtherThanIn(before.House.State.Items).Select(o => o.After.Place).ToArray();
-        _bySheet = [.. sheets.Select((sheet, at) => before?._bySheet[at] is not { } were ? SheetFindings.Of(sheet, house, waivers, waived, null, [])
-            : were.AreStill(sheet, house, others) ? were : SheetFindings.Of(sheet, house, waivers, waived, were, others))];
-        Findings = ImmutableCollectionsMarshal.AsImmutableArray(SheetFindings.InOrder(_bySheet));
+        HashSet<int> others = before is null ? [] : [.. house.State.Items.OtherThanIn(before.House.State.Items).Select(o => o.After.Place)];
+        _bySheet = [.. sheets.Select((sheet, at) => before?._bySheet[at] is var were && were?.AreStill(sheet, house, others) == true ? were
+            : new SheetFindings(sheet, house, waivers, waived, were, others))];
+        Findings = SheetFindings.InOrder(_bySheet);
         waived.Settle();
-        _missing = new(() => [.. sheets.SelectMany(s => s.Sum.Missing)
+        _missing = new(() => [.. sheets.SelectMany(s => s.Missing)
             .Select(r => new NotCheckedYet(r.Check, house.State.Items[r.Subject.Place], (Outcome.NotChecked)r.Outcome))]);
         _byUnit = new(() => Findings.ToLookup(f => OwnerOf(f.Subject)));
         _missingByUnit = new(() => Missing.ToLookup(m => OwnerOf(m.Subject)));
@@ -81,7 +80,7 @@ public sealed class CheckReport
     public int WaitingUpTo(Phase phase) => _waiting.Value.AllIn.Take((int)phase + 1).Sum();
 
     /// <summary>How many rules hold, without those that do only by values that nobody checked.</summary>
-    public int Passed => _sheets.Sum(s => s.Sum.Passed) - Unread.Sum(u => u.Passed);
+    public int Passed => _sheets.Sum(s => s.Passed) - Unread.Sum(u => u.Passed);
 
     /// <summary>Stops that are neither mended nor waived.</summary>
     public IEnumerable<Finding> OpenStops => Findings.Where(f => f is { Open: true, Check.Severity: Severity.Stop });
@@ -192,7 +191,7 @@ public sealed class CheckReport
         if (House.State.UncheckedValues is not { Count: > 0 } values || sheet.Check.Info.Id == KitUnchecked.Id)
             return [];
         // What is told of a part itself is told for all that say nothing because of it: it is found, and passes nowhere.
-        var told = sheet.Sum.Findings.Where(f => FactTable.IsKit(f.Subject.Kind))
+        var told = sheet.Found.Where(f => FactTable.IsKit(f.Subject.Kind))
             .Select(f => sheet.ReadsBehind(f.Subject).ToArray().ToHashSet()).ToList();
         return sheet.NothingFoundBy(values).Select(n => (Subject: House.State.Items.Find(n.Id)!, n.Passed, n.Reads))
             .Where(n => !FactTable.IsKit(n.Subject.Kind) || (n.Passed > 0 && sheet.Check is SheetContradictsItself

@@ -12,7 +12,7 @@ internal sealed class CheckSheet
     private static readonly string[] TheHouse = [House.RootId];
 
     private readonly Mapped<Judged> _judged;
-    private SheetTotals? _totals;
+    private ImmutableArray<CheckResult> _found;
     private Dictionary<string, int>? _places;
     private NothingFound? _nothingFound;
 
@@ -24,8 +24,14 @@ internal sealed class CheckSheet
     /// <summary>What its judgments read.</summary>
     public IReadSets Reads => _judged;
 
-    /// <summary>Broken rules and what could not be checked, in the order of the subjects, without what was waived; how often the rule holds.</summary>
-    public SheetTotals Sum => _totals ??= SheetTotals.Of(_judged.Parts);
+    /// <summary>Broken rules, in the order of the subjects.</summary>
+    public ImmutableArray<CheckResult> Found => _found.IsDefault ? _found = All(j => j.Found) : _found;
+
+    /// <summary>What could not be checked, in the order of the subjects.</summary>
+    public ImmutableArray<CheckResult> Missing => All(j => j.Missing);
+
+    /// <summary>How often the rule holds.</summary>
+    public int Passed => _judged.Parts.Sum(j => j.Passed);
 
     /// <summary>What the judgment read that a finding of a subject comes from.</summary>
     public ReadOnlySpan<long> ReadsBehind(Item subject)
@@ -36,7 +42,7 @@ internal sealed class CheckSheet
         // A run is judged under the id of its unit.
         foreach (var id in (string[])[subject.Id, subject.Under])
         {
-            if (_places.TryGetValue(id, out var at) && _judged.Parts[at].Results.Any(r => r.Subject.Id == subject.Id))
+            if (_places.TryGetValue(id, out var at) && _judged.Parts[at].Found.Any(r => r.Subject.Id == subject.Id))
                 return _judged.Reads(at);
         }
         return [];
@@ -54,7 +60,7 @@ internal sealed class CheckSheet
         var said = ImmutableArray.CreateBuilder<(string, int, ImmutableArray<long>)>();
         for (var at = 0; at < _judged.Count; at++)
         {
-            if (_judged.Parts[at] is { Results.Count: > 0, Passed: 0 })
+            if (_judged.Parts[at] is { Passed: 0 } and not { Found.IsEmpty: true, Missing.IsEmpty: true })
                 continue;
             HashSet<long>? read = null;
             foreach (var key in _judged.Reads(at))
@@ -89,12 +95,15 @@ internal sealed class CheckSheet
     public CheckSheet After(HouseState house, HashSet<long> changed, IReadOnlyList<int> touched)
     {
         var after = _judged.After(house, changed, touched);
-        if (ReferenceEquals(after, _judged))
-            return this;
-        var sheet = new CheckSheet(Check, after);
-        if (ReferenceEquals(after.Sources, _judged.Sources))
-            sheet._totals = _totals?.With(touched, _judged.Parts, after.Parts);
-        return sheet;
+        return ReferenceEquals(after, _judged) ? this : new CheckSheet(Check, after);
+    }
+
+    private ImmutableArray<CheckResult> All(Func<Judged, ImmutableArray<CheckResult>> of)
+    {
+        var all = ImmutableArray.CreateBuilder<CheckResult>();
+        foreach (var judged in _judged.Parts)
+            all.AddRange(of(judged));
+        return all.DrainToImmutable();
     }
 
     private static Map<Judged> Map(ICheck check) => check is SubjectCheck by

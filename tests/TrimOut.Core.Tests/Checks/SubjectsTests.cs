@@ -64,12 +64,12 @@ public class SubjectsTests
         var judged = Judged.Of([Result(new Outcome.Fine()), Result(Found("a", Working.Of("f", () => []))), Result(new Outcome.DoesNotApply()),
             Result(missing), Result(new Outcome.Fine())]);
         Assert.Equal(2, judged.Passed);
-        Assert.Equal<Outcome>([Found("a"), missing], judged.Results.Select(r => r.Outcome));
+        Assert.Equal<Outcome>([Found("a"), missing], judged.Found.Concat(judged.Missing).Select(r => r.Outcome));
         Assert.Equal([(0, 0), (1, 0), (2, 0)], new[] { 0, 1, 2 }.Select(n => Judged.Of(Enumerable.Repeat(Result(new Outcome.Fine()), n)))
-            .Select(j => (j.Passed, j.Results.Count)));
-        Assert.Equal((1, 0), (Judged.Of(Info, item, new Outcome.Fine()).Passed, Judged.Of(Info, item, new Outcome.Fine()).Results.Count));
-        Assert.Equal((0, 0), (Judged.Of(Info, item, new Outcome.DoesNotApply()).Passed, Judged.Of(Info, item, new Outcome.DoesNotApply()).Results.Count));
-        Assert.Equal(2, Judged.Of(Info, item, Outcome.All(Found("a"), Found("b"))!).Results.Count);
+            .Select(j => (j.Passed, j.Found.Length + j.Missing.Length)));
+        Assert.Equal(new Judged([], [], 1), Judged.Of(Info, item, new Outcome.Fine()));
+        Assert.Equal(new Judged([], [], 0), Judged.Of(Info, item, new Outcome.DoesNotApply()));
+        Assert.Equal(2, Judged.Of(Info, item, Outcome.All(Found("a"), Found("b"))!).Found.Length);
     }
 
     [Fact]
