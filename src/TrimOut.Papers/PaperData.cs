@@ -22,6 +22,7 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
     private ImmutableArray<PartLine> _parts;
     private ImmutableArray<CallOff> _callOffs;
     private IReadOnlyList<FrozenUnit>? _frozen;
+    private ILookup<string, Unit>? _unitsByPart;
 
     /// <summary>The house as it stands.</summary>
     public House House => Log.House;
@@ -63,6 +64,10 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 
     /// <summary>The units on frozen order sheets, as they were frozen.</summary>
     internal IReadOnlyList<FrozenUnit> Frozen => _frozen ??= FrozenUnit.All(Log);
+
+    /// <summary>The units that have a part of the kit, by the id of the part.</summary>
+    internal ILookup<string, Unit> UnitsByPart => _unitsByPart ??= House.Units.SelectMany(u => u.Parts, (unit, part) => (unit, part))
+        .ToLookup(x => x.part.Id, x => x.unit);
 
     /// <summary>Everything that the house takes.</summary>
     internal ImmutableArray<PartLine> Parts => _parts.IsDefault ? _parts = HouseParts.Of(House, Cuts) : _parts;

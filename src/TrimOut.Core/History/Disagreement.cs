@@ -23,9 +23,9 @@ public sealed record Disagreement(Item Item, Fact Fact, string? Key, ImmutableAr
     public static IEnumerable<Disagreement> Of(Item item)
     {
         List<Disagreement>? found = null;
-        foreach (var (field, heads) in item.Fields)
+        foreach (var (field, heads) in item.FieldsOfSeveral)
         {
-            if (heads.Length > 1 && heads.Select(h => h.Stored).Distinct().Count() > 1 && FactTable.Find(item.Kind, field) is { } fact)
+            if (heads.Select(h => h.Stored).Distinct().Count() > 1 && FactTable.Find(item.Kind, field) is { } fact)
                 (found ??= []).Add(new Disagreement(item, fact, fact.IsKeyed ? field[fact.Field("").Length..] : null, heads));
         }
         return found?.OrderBy(d => d.Fact.Field(d.Key), StringComparer.Ordinal) ?? Enumerable.Empty<Disagreement>();

@@ -201,7 +201,7 @@ public sealed class House
     public Unit? FindUnit(string id) => State.Of(Lookups.Units)[id] is [var window] ? View(State.Items[window]).UnitOf(State.Items[id]) : null;
 
     /// <summary>A unit by its id, in the house or removed, without working out the views of the whole house; null when there is no such unit.</summary>
-    internal Unit? UnitAlone(string id)
+    public Unit? UnitAlone(string id)
     {
         if (Find(id) is not { Kind: ItemKind.Unit } item || Find(item.Under) is not { Kind: ItemKind.Window } above)
             return null;

@@ -91,14 +91,18 @@ internal static class OrderSheet
     {
         var now = data.House;
         var cautions = units.Select(u => now.FindUnit(u.Id)).OfType<Unit>().SelectMany(u => Cautions(data, u), (u, finding) => (u, finding)).ToList();
+        var gone = units.Where(u => now.FindUnit(u.Id) is null && now.UnitAlone(u.Id) is not { BoxIsHere: true }).ToList();
+        var marked = cautions.Select(c => c.u.Id).Concat(gone.Select(u => u.Id)).ToHashSet();
         to.Say($"Units: {units.Count} ({Kinds(units)}).");
         to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row(
-            [cautions.Exists(c => c.u.Id == u.Id) ? WithBehind(u.Tag, CautionMark) : u.Tag, .. Made.Select(f => Printed(f, u, now))])));
-        if (cautions.Count > 0)
+            [marked.Contains(u.Id) ? WithBehind(u.Tag, CautionMark) : u.Tag, .. Made.Select(f => Printed(f, u, now))])));
+        if (marked.Count > 0)
         {
             to.Say("* To be cleared up before it is made:");
             to.Table(["Box label", "What is wrong", "How to fix it"], cautions.Select(c => Row(
-                c.u.Tag, SheetMarks.Said(data, c.finding), Said(c.finding.Found.Mend, now))));
+                c.u.Tag, SheetMarks.Said(data, c.finding), Said(c.finding.Found.Mend, now)))
+                .Concat(gone.Select(u => Row(u.Tag, Ours($"Not in the house any more: {Ours(SinceFrozen.WhyGone(u, now))}"),
+                    Ours("Ask whether it is still wanted.")))));
         }
 
         to.Table(["Box label", .. Finish.Select(f => f.Label), "Maker's number"],

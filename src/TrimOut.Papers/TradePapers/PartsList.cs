@@ -35,7 +35,7 @@ internal static class PartsList
         to.Table(["Needed in", "Here by", "Order by", "How it stands"], data.CallOffs.GroupBy(c => (c.Line.NeededIn, c.Line.MadeFor.IsEmpty))
             .OrderBy(g => g.Key.NeededIn).ThenBy(g => g.Key.IsEmpty).Select(g => Row(
                 g.Key.IsEmpty ? Ours(g.Key.NeededIn.Full()) : Ours($"{Ours(g.Key.NeededIn.Full())}: the units"),
-                Day(g.First().NeededBy), Day(g.First().OrderBy), Stands(g.ToList()))), "Nothing.");
+                Day(g.First().NeededBy), LastDay(g.FirstOrDefault(c => c.State == CallOffState.Open, g.First()), data.Date), Stands(g.ToList()))), "Nothing.");
         var open = data.CallOffs.Where(c => c.State == CallOffState.Open).ToList();
         if (data.House.Job.Get(HouseFacts.OrderLead) is null && open.Exists(c => !c.Line.MadeFor.IsEmpty))
             to.Say($"By when to order the units can't be said: nobody noted under {Ours(HouseFacts.OrderLead.Label)} how long that is.");
@@ -49,6 +49,10 @@ internal static class PartsList
         : of.Select(c => c.OrderedOn).Max() is { } on ? Ours($"ordered on {on.OnPaper()}")
         : of.Exists(c => c.State == CallOffState.Here) ? Ours("here already") : Ours("nothing to order");
 
+    /// <summary>The last day to order it on, and that it is past where it is still to be ordered; where nobody said how long it takes, that its day is.</summary>
+    private static Inline LastDay(CallOff call, DateOnly today) => call.State == CallOffState.Open && call.LastDay < today
+        ? call.OrderBy is { } last ? Ours($"late: {last.OnPaper()}") : Ours("late") : Day(call.OrderBy);
+
     private static Inline Day(DateOnly? day) => day is { } known ? known.OnPaper() : Dash;
 
     private static Section Group(string place, string title, PartGroup group) => new(place, title, (to, data) =>
@@ -57,7 +61,7 @@ internal static class PartsList
                 Said(c.Line.Part, data.House), StillToOrder(c, Counted(c.Line)).Marked(!c.Line.Unchecked.IsEmpty), Ours(c.Line.NeededIn.Full()),
                 Day(c.NeededBy),
                 c.State == CallOffState.CalledOff && c.OrderedOn is { } on ? Ours($"ordered on {on.OnPaper()}")
-                    : c.State == CallOffState.Here ? Ours("here already") : Day(c.OrderBy),
+                    : c.State == CallOffState.Here ? Ours("here already") : LastDay(c, data.Date),
                 Said(c.Line.CountedFrom, data.House))), "Nothing."));
 
     private static Inline StillToOrder(CallOff call, Inline count) => call.Left is { } left && left != call.Line.Count

@@ -19,7 +19,7 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
     public IEnumerable<string> Of(FrozenUnit unit) => log.House.FindUnit(unit.AsFrozen.Id) is { } now
         ? OrderFact.All.Where(f => !f.Same(unit.AsFrozen, now)).Select(f => f.Label)
             .Concat(SizeByMeasures.All.Where(s => !s.Follows(unit.AsFrozen, now)).Select(s => s.Label)).Select(l => l.ToLowerInvariant())
-        : [Gone(unit.AsFrozen).Why];
+        : [WhyGone(unit.AsFrozen, log.House)];
 
     /// <summary>Remotes, hubs and panels of a house by their type.</summary>
     public static IEnumerable<(string What, string Type, int Count)> ControlsOf(House house) =>
@@ -31,7 +31,7 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
     {
         var then = unit.AsFrozen;
         if (log.House.FindUnit(then.Id) is not { } now)
-            return [Said(then.Tag, Ours("The unit"), Ours("ordered"), Ours(Gone(then).Why), Gone(then).From)];
+            return [Said(then.Tag, Ours("The unit"), Ours("ordered"), Ours(WhyGone(then, log.House)), GoneBy(then))];
         return OrderFact.All.Where(f => !f.Same(then, now))
             .Select(f => Said(then.Tag, Ours(f.Label), f.Entry(then), f.Entry(now), f.From(then).Concat(f.From(now))))
             .Concat(ByMeasures(then, now));
@@ -92,10 +92,14 @@ internal sealed class SinceFrozen(HouseLog log, IReadOnlyList<FrozenUnit> frozen
             ? Row(tag, what, asFrozen, now, change.By, change.SaidAt.OnPaper())
             : Row(tag, what, asFrozen, now, Dash, Dash);
 
-    private (string Why, IEnumerable<(string, string)> From) Gone(Unit then) =>
-        log.House.Find(then.Id) is { Removed: false } && log.House.FindWindow(then.Window.Id) is { LeftOut: true }
-            ? ("its window is left out", [(then.Window.Id, WindowFacts.Covered.Name)])
-            : ("removed", [(then.Id, Item.RemovedField), (then.Window.Id, Item.RemovedField)]);
+    /// <summary>Why a unit that was ordered is not among those of the house as it stands.</summary>
+    public static string WhyGone(Unit then, House now) => IsLeftOut(then, now) ? "its window is left out" : "removed";
+
+    private static bool IsLeftOut(Unit then, House now) =>
+        now.Find(then.Id) is { Removed: false } && now.FindWindow(then.Window.Id) is { LeftOut: true };
+
+    private IEnumerable<(string, string)> GoneBy(Unit then) => IsLeftOut(then, log.House) ? [(then.Window.Id, WindowFacts.Covered.Name)]
+        : [(then.Id, Item.RemovedField), (then.Window.Id, Item.RemovedField)];
 
     private static (string, string)[] WhereItIs(Unit unit) => [(unit.Window.Id, Item.RemovedField), (unit.Window.Id, WindowFacts.Covered.Name)];
 

@@ -28,37 +28,38 @@ internal static class RestsOn
         to.Say(Strong("Rests on values that nobody checked.") + Ours("Hold them against the makers' sheets first; other values may be a stop."));
         to.Table(["Part", "Values", "Where"], rests
             .GroupBy(x => x.Value.Item).OrderBy(g => house.Find(g.Key)!.Kind).ThenBy(g => house.Find(g.Key)!.Place)
-            .SelectMany(part => Rows(house, house.Find(part.Key)!, part.ToLookup(x => x.Value.Field, x => x.Of))));
+            .SelectMany(part => Rows(house, house.Find(part.Key)!, [.. data.UnitsByPart[part.Key]], part.ToLookup(x => x.Value.Field, x => x.Of))));
     }
 
     private static bool IsUnchecked(House house, FieldRef value) => house.Find(value.Item) is { Removed: false } part
         && SheetValues.NotHeldIn(part).Any(f => f.Name == value.Field);
 
-    private static IEnumerable<Inline[]> Rows(House house, Item part, ILookup<string, Item?> byValue) => byValue
-        .Select(v => (Fact: FactTable.Find(part.Kind, v.Key)!, Names: v.SelectMany(s => Named(house, s, part)).Distinct().ToList()))
-        .GroupBy(v => string.Join(", ", v.Names.Order(StringComparer.Ordinal)))
-        .Select(g => MarkdownWriter.Row(NameOf(house, part),
-            Join("; ", [.. g.OrderBy(v => FactTable.Of(part.Kind).ToList().IndexOf(v.Fact)).Select(v => Ours(v.Fact.Label) + Value(house, part, v.Fact))]),
-            IsAll(house, part, g.First().Names) ? Ours("all with this part") : g.First().Names.JoinOrDash()));
+    /// <param name="house">The house.</param>
+    /// <param name="part">The part.</param>
+    /// <param name="having">The units that have it.</param>
+    /// <param name="byValue">What rests on each of its values; null for what rests on it wherever the part is.</param>
+    private static IEnumerable<Inline[]> Rows(House house, Item part, Unit[] having, ILookup<string, Item?> byValue)
+    {
+        var byWindow = having.ToLookup(u => u.Window.Id, u => u.Tag);
+        return byValue
+            .Select(v => (Fact: FactTable.Find(part.Kind, v.Key)!, Names: v.Distinct().SelectMany(Named).ToHashSet()))
+            .GroupBy(v => v.Names, HashSet<string>.CreateSetComparer())
+            .Select(g => MarkdownWriter.Row(NameOf(house, part),
+                Join("; ", [.. g.OrderBy(v => FactTable.Of(part.Kind).ToList().IndexOf(v.Fact)).Select(v => Ours(v.Fact.Label) + Value(house, part, v.Fact))]),
+                having.Length > 3 && having.All(u => g.Key.Contains(u.Tag)) ? Ours("all with this part") : g.Key.JoinOrDash()));
+
+        // The units of a window that have the part, the unit of a run, and of anything else its name; of the part itself the panels of its type, or the
+        // units that have it.
+        IEnumerable<string> Named(Item? subject) => subject?.Kind switch
+        {
+            null => part.Kind == ItemKind.PanelType ? house.Panels.Where(p => p.Type?.Id == part.Id).Select(p => p.Name) : having.Select(u => u.Tag),
+            ItemKind.Window => byWindow[subject!.Id].DefaultIfEmpty(house.NameOf(subject)),
+            ItemKind.Run or ItemKind.Leg => Named(house.Find(subject!.Under)!),
+            _ => [house.NameOf(subject!)],
+        };
+    }
 
     private static Inline Value(House house, Item part, Fact fact) => new Part(house, part).Entry(fact);
-
-    /// <summary>
-    /// The units of a window that have the part, the unit of a run, and of anything else its name; of the part itself the panels of its type, or the units
-    /// that have it.
-    /// </summary>
-    private static IEnumerable<string> Named(House house, Item? subject, Item part) => subject?.Kind switch
-    {
-        null => part.Kind == ItemKind.PanelType ? house.Panels.Where(p => p.Type?.Id == part.Id).Select(p => p.Name)
-            : house.Units.Where(u => u.Parts.Any(p => p.Id == part.Id)).Select(u => u.Tag),
-        ItemKind.Window => house.FindWindow(subject!.Id)!.Units.Where(u => u.Parts.Any(p => p.Id == part.Id)).Select(u => u.Tag)
-            .DefaultIfEmpty(house.NameOf(subject)),
-        ItemKind.Run or ItemKind.Leg => Named(house, house.Find(subject!.Under)!, part),
-        _ => [house.NameOf(subject!)],
-    };
-
-    private static bool IsAll(House house, Item part, List<string> names) =>
-        house.Units.Where(u => u.Parts.Any(p => p.Id == part.Id)).Select(u => u.Tag).ToList() is { Count: > 3 } all && all.TrueForAll(names.Contains);
 
     private sealed class Part(House house, Item item) : KitSheet(house, item);
 }

@@ -74,8 +74,8 @@ public class OrderSheetTests
         var job = Frozen().Window("W02").Say("W01", UnitFacts.Acknowledgement, "A-4711");
         job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W01")!.Item));
         Assert.Equal(["W01", "The unit", "ordered", "removed", "Test crew", Day], Changes(job)[0]);
-        Assert.Equal("W01", Page(job).TableUnder(Sheet).Single()[0]);
-        Assert.Contains("A-4711", OrderSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown, StringComparison.Ordinal);
+        Assert.Equal("W01\u00A0*", Page(job).TableUnder(Sheet).First()[0]);
+        Assert.Contains("A-4711", Markdown(job), StringComparison.Ordinal);
         Assert.Equal(["W02"], Page(job).TableUnder("Not ordered yet").Select(r => r[0]));
     }
 
@@ -85,7 +85,20 @@ public class OrderSheetTests
         var job = Frozen();
         job.Do(SetFact.Typed(job.House, job.House.FindTag("W01")!.Item, WindowFacts.Covered, "no"));
         Assert.Equal("its window is left out", Changes(job).Single()[3]);
+        Assert.Contains("| W01\u00A0*", Markdown(job), StringComparison.Ordinal);
+        Assert.Contains("Not in the house any more: its window is left out", Markdown(job), StringComparison.Ordinal);
     }
+
+    [Fact]
+    public void WhatCameBeforeItWasRemovedIsNoQuestionForTheMaker()
+    {
+        var job = Frozen().Say("W01", UnitFacts.BoxLabel, "W01");
+        Assert.True(job.Unit("W01").BoxIsHere);
+        job.Do(RemoveItems.Remove(job.House, job.House.FindTag("W01")!.Item));
+        Assert.DoesNotContain("Not in the house any more", Markdown(job), StringComparison.Ordinal);
+    }
+
+    private static string Markdown(TestJob job) => OrderSheet.Paper.Write(FinishedHouse.Data(job.Scribe.Log)).Markdown;
 
     [Fact]
     public void AWindowThatWasAddedAfterTheFreezeIsListedAsOnNoSheet()
