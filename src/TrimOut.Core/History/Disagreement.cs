@@ -19,13 +19,22 @@ public sealed record Disagreement(Item Item, Fact Fact, string? Key, ImmutableAr
     public static IEnumerable<Disagreement> All(House house) =>
         Enum.GetValues<ItemKind>().SelectMany(house.ItemsOf).SelectMany(Of).OrderBy(d => d.Item.Place);
 
+    /// <summary>Whether there is one about a fact of an item.</summary>
+    public static bool IsAbout(Item item, Fact fact)
+    {
+        if (fact.IsKeyed)
+            return Of(item).Any(d => d.Fact == fact);
+        item.Latest(fact.Name, out var several);
+        return several && Of(item).Any(d => d.Fact == fact);
+    }
+
     /// <summary>All of one item, in the order of its fields.</summary>
     public static IEnumerable<Disagreement> Of(Item item)
     {
         List<Disagreement>? found = null;
-        foreach (var (field, heads) in item.FieldsOfSeveral)
+        foreach (var (field, heads) in item.Fields)
         {
-            if (heads.Select(h => h.Stored).Distinct().Count() > 1 && FactTable.Find(item.Kind, field) is { } fact)
+            if (heads.Length > 1 && heads.Select(h => h.Stored).Distinct().Count() > 1 && FactTable.Find(item.Kind, field) is { } fact)
                 (found ??= []).Add(new Disagreement(item, fact, fact.IsKeyed ? field[fact.Field("").Length..] : null, heads));
         }
         return found?.OrderBy(d => d.Fact.Field(d.Key), StringComparer.Ordinal) ?? Enumerable.Empty<Disagreement>();

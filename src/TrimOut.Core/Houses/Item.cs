@@ -55,16 +55,6 @@ public sealed class Item
         }
     }
 
-    /// <summary>Those of them with more than one value.</summary>
-    internal IEnumerable<KeyValuePair<string, ImmutableArray<Head>>> FieldsOfSeveral
-    {
-        get
-        {
-            ReadRecorder.Note(ReadKey.AllFields(this));
-            return Array.Exists(_slots, s => s is Head[]) || !_others.IsEmpty ? AllFields().Where(f => f.Value.Length > 1) : [];
-        }
-    }
-
     /// <summary>The value that is shown for a field, or null.</summary>
     public Head? Latest(string field)
     {

@@ -10,7 +10,7 @@ internal static class DisputeMarks
     private const string Mark = "\u00A0\u2260";
 
     /// <summary>Whether two laptops have different values for a fact.</summary>
-    public static bool IsOn(Subject subject, Fact fact) => Disagreement.Of(subject.Item).Any(d => d.Fact == fact);
+    public static bool IsOn(Subject subject, Fact fact) => Disagreement.IsAbout(subject.Item, fact);
 
     /// <summary>A value as it is printed, marked where two laptops have different ones.</summary>
     public static Inline InDispute(this Inline entry, Subject subject, Fact fact) => IsOn(subject, fact) ? Inline.WithBehind(entry, Mark) : entry;

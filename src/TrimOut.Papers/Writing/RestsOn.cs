@@ -17,18 +17,28 @@ internal static class RestsOn
     public static void Say(MarkdownWriter to, PaperData data, Phase[] phases)
     {
         var house = data.House;
+        var rests = new Dictionary<FieldRef, HashSet<Item?>>();
         // Whether a sheet agrees with itself is a matter of the kit, and of no unit on a paper.
-        var passed = data.Report.Unread.Where(u => phases.Contains(u.Check.Phase))
-            .SelectMany(u => u.Values.Where(v => v.Item != u.Subject.Id), (u, value) => (Value: value, Of: (Item?)u.Subject));
+        foreach (var passed in data.Report.Unread.Where(u => phases.Contains(u.Check.Phase)))
+        {
+            foreach (var value in passed.Values.Where(v => v.Item != passed.Subject.Id))
+                Add(value, passed.Subject);
+        }
         // What a frozen sheet rested on may have been checked since.
-        var printed = data.Printed.Where(m => IsUnchecked(house, m.Value)).Select(m => (m.Value, Of: m.Unit is { } unit ? house.Find(unit) : null));
-        var rests = passed.Concat(printed).ToList();
+        foreach (var mark in data.Printed.Where(m => IsUnchecked(house, m.Value)))
+            Add(mark.Value, mark.Unit is { } unit ? house.Find(unit) : null);
         if (rests.Count == 0)
             return;
         to.Say(Strong("Rests on values that nobody checked.") + Ours("Hold them against the makers' sheets first; other values may be a stop."));
-        to.Table(["Part", "Values", "Where"], rests
-            .GroupBy(x => x.Value.Item).OrderBy(g => house.Find(g.Key)!.Kind).ThenBy(g => house.Find(g.Key)!.Place)
-            .SelectMany(part => Rows(house, house.Find(part.Key)!, [.. data.UnitsByPart[part.Key]], part.ToLookup(x => x.Value.Field, x => x.Of))));
+        to.Table(["Part", "Values", "Where"], rests.GroupBy(r => house.Find(r.Key.Item)!).OrderBy(g => g.Key.Kind).ThenBy(g => g.Key.Place)
+            .SelectMany(part => Rows(house, part.Key, [.. data.UnitsByPart[part.Key.Id]], part)));
+
+        void Add(FieldRef value, Item? of)
+        {
+            if (!rests.TryGetValue(value, out var all))
+                rests.Add(value, all = []);
+            all.Add(of);
+        }
     }
 
     private static bool IsUnchecked(House house, FieldRef value) => house.Find(value.Item) is { Removed: false } part
@@ -38,11 +48,12 @@ internal static class RestsOn
     /// <param name="part">The part.</param>
     /// <param name="having">The units that have it.</param>
     /// <param name="byValue">What rests on each of its values; null for what rests on it wherever the part is.</param>
-    private static IEnumerable<Inline[]> Rows(House house, Item part, Unit[] having, ILookup<string, Item?> byValue)
+    private static IEnumerable<Inline[]> Rows(House house, Item part, Unit[] having,
+        IEnumerable<KeyValuePair<FieldRef, HashSet<Item?>>> byValue)
     {
         var byWindow = having.ToLookup(u => u.Window.Id, u => u.Tag);
         return byValue
-            .Select(v => (Fact: FactTable.Find(part.Kind, v.Key)!, Names: v.Distinct().SelectMany(Named).ToHashSet()))
+            .Select(v => (Fact: FactTable.Find(part.Kind, v.Key.Field)!, Names: v.Value.SelectMany(Named).ToHashSet()))
             .GroupBy(v => v.Names, HashSet<string>.CreateSetComparer())
             .Select(g => MarkdownWriter.Row(NameOf(house, part),
                 Join("; ", [.. g.OrderBy(v => FactTable.Of(part.Kind).ToList().IndexOf(v.Fact)).Select(v => Ours(v.Fact.Label) + Value(house, part, v.Fact))]),
