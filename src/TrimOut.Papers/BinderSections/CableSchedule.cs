@@ -3,6 +3,7 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.Writing;
+using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
 
 namespace TrimOut.Papers.BinderSections;
@@ -32,6 +33,20 @@ internal static class CableSchedule
         to.Filled(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
             r.Name, r.Legs.Select(LegText.Of).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
             (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).FigureOrDash())));
+        Spares(to, runs);
+    }
+
+    /// <summary>Cables that lie in the wall and are on no output: whoever does not know of them opens the wall for another one.</summary>
+    private static void Spares(MarkdownWriter to, IEnumerable<HomeRun> runs)
+    {
+        var spares = runs.Where(r => r.Item.Get(RunFacts.SpareCables) > 0)
+            .GroupBy(r => (r.Item.Get(RunFacts.SpareCables), r.Item.Get(RunFacts.SpareEnds))).ToList();
+        if (spares.Count == 0)
+            return;
+        to.Say("Spare cables, for the day on which one fails:");
+        to.List([.. spares.Select(g => (Of: g.Select(r => r.Name).JoinOrDash(), Ends: g.First().Entry(RunFacts.SpareEnds)) is var (of, ends) && g.Key.Item1 == 1
+            ? Ours($"1 more cable beside that of {of}; both ends: {ends}.")
+            : Ours($"{g.First().Entry(RunFacts.SpareCables)} more cables beside that of {of}; both ends: {ends}."))]);
     }
 
     private static Inline Tail(HomeRun run, House house) => (run.TailAtWindow?.Show(house.DisplayUnits)).FigureOrDash();

@@ -21,12 +21,14 @@ internal static class HangSheet
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang),
     };
 
-    private static void Before(MarkdownWriter to, PaperData data) => to.List(
+    private static void Before(MarkdownWriter to, PaperData data) => to.List([
         Ours("Panel off at its breaker while leads are brought out and spliced."),
         Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: " +
             "the pull sheet and the pictures of the open wall say where the cable is."),
         Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
-        Ours("No loose cord and no loop of cable within a child's reach when you leave the room."));
+        .. OldPaint.WhereItMayHoldLead(data.House),
+        Ours("No loose cord and no loop of cable within a child's reach when you leave the room."),
+    ]);
 
     private static void Rooms(MarkdownWriter to, PaperData data)
     {

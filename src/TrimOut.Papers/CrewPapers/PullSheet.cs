@@ -25,13 +25,15 @@ internal static class PullSheet
         Warns = OpenStops.Of(Phase.WalkThrough, Phase.RoughIn),
     };
 
-    private static void Before(MarkdownWriter to, PaperData data) => to.List(
+    private static void Before(MarkdownWriter to, PaperData data) => to.List([
         Ours("Look before you drill: pipes, mains, and what holds the house up. How large a hole may be is for the builder to say."),
         Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
+        .. OldPaint.WhereItMayHoldLead(data.House),
         Ours("A hole through a fire barrier is sealed by whoever the local code lets do it, and seen, before the wall closes."),
         Ours("Keep apart from mains wiring by what the local code asks. Nail plates where a hole is near an edge."),
         Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
-        Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."));
+        Ours("Leave at least half of the window's width as tail, better the whole; coil it where a drywall saw does not reach."),
+    ]);
 
     private static void Runs(MarkdownWriter to, PaperData data)
     {

@@ -1,4 +1,3 @@
-using TrimOut.Core.Checks.Safety;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -25,14 +24,9 @@ internal static class WalkSheet
         Ours("Stand inside the room and face the window: left and right are as you see them."),
         Ours("Framing is open: mind openings in floors, nails and loose boards. Ladder on firm ground, a second person for high windows; " +
             "a scaffold only if it is signed off."),
-        Paint(new JobItself(data.House)),
+        OldPaint.Said(data.House),
         Ours("Ask which windows are escape windows: the local authority says what may hang there."),
         Ours("Touch no wiring. What is not yours is another trade's, and may be live."));
-
-    private static Inline Paint(JobItself job) => job.Item.Get(HouseFacts.OldestPaint) >= OldPaintUntested.FreeFrom
-        ? Ours($"Oldest paint: {job.EntryOrBlank(HouseFacts.OldestPaint)}.")
-        : Ours($"Oldest paint: {job.EntryOrBlank(HouseFacts.OldestPaint)}. Paint from before {OldPaintUntested.FreeFrom} may hold lead: have it tested " +
-            $"before anybody drills or sands; the local rules say who may. Tested: {job.EntryOrBlank(HouseFacts.PaintTested)}.");
 
     private static void Rooms(MarkdownWriter to, PaperData data)
     {

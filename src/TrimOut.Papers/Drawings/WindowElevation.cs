@@ -25,10 +25,12 @@ internal static class WindowElevation
 
     private const double ToHeight = 22;
 
+    private const string RoughSizes = "Rough sizes, not measured yet.";
+
     /// <summary>What the drawing shows, in words.</summary>
     public static Inline Describe(Window window) =>
         Ours($"Window {window.Tag} from inside the room, mount {window.Entry(WindowFacts.Mount)}: " +
-            $"{Widths(window).Prepend(Size(window)).Concat(Legend(window)).JoinOrDash("; ")}");
+            $"{Widths(window).Prepend(Size(window)).Concat(Legend(window)).Concat(IsRough(window) ? [Ours(RoughSizes)] : []).JoinOrDash("; ")}");
 
     /// <summary>The drawing.</summary>
     /// <param name="window">The window.</param>
@@ -84,9 +86,13 @@ internal static class WindowElevation
             Lead(svg, lead == Side.Left ? x : x + part, y, lead == Side.Left ? -1 : 1);
     }
 
-    /// <summary>A wedge that points to the end at which the cable reaches the unit.</summary>
+    /// <summary>A wedge within the unit, which points to the end at which the cable reaches it: outside it would lie on the unit beside.</summary>
     private static void Lead(Svg svg, double x, double y, int outwards) =>
-        svg.Path([(x + outwards * 14, y - 1), (x, y + 4.5), (x + outwards * 14, y + 10), (x + outwards * 14, y - 1)]);
+        svg.Path([(x - outwards * 14, y - 1), (x, y + 4.5), (x - outwards * 14, y + 10), (x - outwards * 14, y - 1)]);
+
+    /// <summary>Whether a size that is drawn is one of before drywall and trim, by which nothing is ordered and nothing drilled.</summary>
+    private static bool IsRough(Window window) => window is { KnownWidth: not null, KnownHeight: not null }
+        && (window.SmallestWidth is null || window.LargestHeight is null);
 
     /// <summary>The legend with what the marks mean, which goes on in the last line of it.</summary>
     private static List<string> Lines(WindowLayout layout, Words words, IEnumerable<Inline> told, string? marks)
@@ -96,6 +102,8 @@ internal static class WindowElevation
             lines[^1] = $"{lines[^1]}. {words.Of(marks)}";
         if (!layout.ToScale)
             lines.Add(words.Of("Not measured yet: not to scale."));
+        else if (IsRough(layout.Units[0].Unit.Window))
+            lines.Add(words.Of(RoughSizes));
         return lines;
     }
 

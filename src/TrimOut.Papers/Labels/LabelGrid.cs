@@ -88,7 +88,10 @@ public sealed partial record LabelGrid
     ];
 
     /// <summary>Eight rows of two on plain paper, to be cut out: Letter in a house in inches, else A4.</summary>
-    public static LabelGrid Plain(DisplayUnits units) => Sheet(units == DisplayUnits.Inches, 8, 2, top: 15, side: 10, across: 0) with { CutOut = true };
+    public static LabelGrid Plain(DisplayUnits units) => Plain(letter: units == DisplayUnits.Inches);
+
+    /// <summary>Eight rows of two on plain paper of that size, Letter or else A4, to be cut out.</summary>
+    public static LabelGrid Plain(bool letter) => Sheet(letter, 8, 2, top: 15, side: 10, across: 0) with { CutOut = true };
 
     /// <summary>
     /// Reads a grid: <c>10x3</c> for a common sheet, with <c>letter</c> or <c>a4</c> where both have one; each of <c>top=</c>, <c>bottom=</c>,

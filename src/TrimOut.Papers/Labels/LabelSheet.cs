@@ -35,7 +35,9 @@ internal static class LabelSheet
 
     private static void Labels(MarkdownWriter to, PaperData data)
     {
-        to.Say("The first of the next pages is a test print: print it alone, on plain paper, at 100 %. Then print the pages behind it, on the labels.");
+        to.Say(data.Labels.CutOut
+            ? "The first of the next pages is a test print: print it alone, at 100 %. Then print the pages behind it, and cut the labels out."
+            : "The first of the next pages is a test print: print it alone, on plain paper, at 100 %. Then print the pages behind it, on the labels.");
         to.Draw("test", LabelSheetDrawing.DescribeTest(data.Labels), words => LabelSheetDrawing.Test(data.Labels, words));
         foreach (var sheet in CableEnd.AllOf(data.Log).Chunk(data.Labels.OnASheet))
             to.Draw("labels", LabelSheetDrawing.Describe(sheet), words => LabelSheetDrawing.Of(sheet, data.Labels, words));

@@ -57,11 +57,19 @@ internal static class LabelSheetDrawing
         }
         Rulers(svg, grid);
         var (middle, line) = (svg.Width / 2, svg.Height / 2);
-        svg.Box(middle - 300, line - 44, 600, 76, Pen.Thin, Fill.White)
-            .Text(middle, line - 24, words.Of("Test print, on plain paper, at 100 %: no fitting to the page."), Anchored.Middle, 14, 590, bold: true)
-            .Text(middle, line - 4, words.Of("A tape on each ruler must agree. Hold it against a sheet of labels before a light:"), Anchored.Middle, 12, 590)
-            .Text(middle, line + 14, words.Of("each outline lies on a label. If not, change the margins by what it is off."), Anchored.Middle, 12, 590);
+        svg.Box(middle - 300, line - 44, 600, 76, Pen.Thin, Fill.White);
+        Say(line - 24, "Test print, on plain paper, at 100 %: no fitting to the page.", 14, bold: true);
+        Say(line - 4, grid.CutOut ? "A tape on each ruler must agree."
+            : "A tape on each ruler must agree. Hold it against a sheet of labels before a light:", 12);
+        Say(line + 14, grid.CutOut ? "If not, print again at 100 %, and not fitted to the page."
+            : "each outline lies on a label. If not, change the margins by what it is off.", 12);
         return svg;
+
+        void Say(double y, string text, double size, bool bold = false)
+        {
+            var said = words.Of(text);
+            svg.Text(middle, y, said, Anchored.Middle, Math.Min(size, size * 0.99 * 590 / Svg.WidthOf(said, size, bold)), 590, bold);
+        }
     }
 
     private static Svg Empty(LabelGrid grid) => new(On(grid.SheetWide), On(grid.SheetHigh) - ShortOfPage) { Part = grid.IsLetter ? "letter" : "a4" };

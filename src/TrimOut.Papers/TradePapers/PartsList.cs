@@ -49,7 +49,7 @@ internal static class PartsList
         : of.Select(c => c.OrderedOn).Max() is { } on ? Ours($"ordered on {on.OnPaper()}")
         : of.Exists(c => c.State == CallOffState.Here) ? Ours("here already") : Ours("nothing to order");
 
-    /// <summary>The last day to order it on, and that it is past where it is still to be ordered; where nobody said how long it takes, that its day is.</summary>
+    /// <summary>The last day to order it on, and that it is past, or the day to have it by, where it is still to be ordered.</summary>
     private static Inline LastDay(CallOff call, DateOnly today) => call.State == CallOffState.Open && call.LastDay < today
         ? call.OrderBy is { } last ? Ours($"late: {last.OnPaper()}") : Ours("late") : Day(call.OrderBy);
 

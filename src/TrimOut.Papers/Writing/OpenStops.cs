@@ -12,8 +12,12 @@ internal static class OpenStops
 {
     private static readonly Phase[] OfAPanel = [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power];
 
-    /// <summary>What feeds and loads a panel goes wrong in these phases.</summary>
-    public static Action<MarkdownWriter, PaperData> OfPanels { get; } = Of(OfAPanel);
+    /// <summary>The open stops of the phases in which what feeds and loads a panel goes wrong, and the cautions about a panel.</summary>
+    public static Action<MarkdownWriter, PaperData> OfPanels { get; } = (to, data) =>
+    {
+        SayStops(to, data, AtPanels(data));
+        RestsOn.Say(to, data, OfAPanel);
+    };
 
     /// <summary>On a paper to work by: the open stops of its phases.</summary>
     public static Action<MarkdownWriter, PaperData> Of(params Phase[] phases) => (to, data) =>
@@ -41,7 +45,7 @@ internal static class OpenStops
     /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, where they stand, and its day.</summary>
     public static void DraftWithPanels(MarkdownWriter to, PaperData data)
     {
-        var stops = In(data, OfAPanel).Count;
+        var stops = AtPanels(data).Count;
         List<Inline> said = [.. DraftOf(data)];
         if (stops > 0)
         {
@@ -52,6 +56,9 @@ internal static class OpenStops
         said.Add(Ours($"Written on {data.Date.OnPaper()}"));
         to.Say(Beside(said));
     }
+
+    private static List<Finding> AtPanels(PaperData data) => [.. In(data, OfAPanel),
+        .. data.Report.Findings.Where(f => f is { Open: true, Check: { Severity: Severity.Caution, Phase: Phase.Power }, Subject.Kind: ItemKind.Panel })];
 
     private static List<Finding> In(PaperData data, Phase[] phases) => data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();
 

@@ -51,19 +51,21 @@ internal static class RestsOn
     private static IEnumerable<Inline[]> Rows(House house, Item part, Unit[] having,
         IEnumerable<KeyValuePair<FieldRef, HashSet<Item?>>> byValue)
     {
-        var byWindow = having.ToLookup(u => u.Window.Id, u => u.Tag);
+        var (byWindow, tags) = (having.ToLookup(u => u.Window.Id, u => u.Tag), Array.ConvertAll(having, u => u.Tag));
+        var place = house.Units.Index().DistinctBy(u => u.Item.Tag).ToDictionary(u => u.Item.Tag, u => u.Index);
         return byValue
             .Select(v => (Fact: FactTable.Find(part.Kind, v.Key.Field)!, Names: v.Value.SelectMany(Named).ToHashSet()))
             .GroupBy(v => v.Names, HashSet<string>.CreateSetComparer())
             .Select(g => MarkdownWriter.Row(NameOf(house, part),
                 Join("; ", [.. g.OrderBy(v => FactTable.Of(part.Kind).ToList().IndexOf(v.Fact)).Select(v => Ours(v.Fact.Label) + Value(house, part, v.Fact))]),
-                having.Length > 3 && having.All(u => g.Key.Contains(u.Tag)) ? Ours("all with this part") : g.Key.JoinOrDash()));
+                tags.Length > 3 && g.Key.IsSupersetOf(tags) ? Ours("all with this part")
+                    : g.Key.OrderBy(n => place.GetValueOrDefault(n, -1)).JoinOrDash()));
 
         // The units of a window that have the part, the unit of a run, and of anything else its name; of the part itself the panels of its type, or the
         // units that have it.
         IEnumerable<string> Named(Item? subject) => subject?.Kind switch
         {
-            null => part.Kind == ItemKind.PanelType ? house.Panels.Where(p => p.Type?.Id == part.Id).Select(p => p.Name) : having.Select(u => u.Tag),
+            null => part.Kind == ItemKind.PanelType ? house.Panels.Where(p => p.Type?.Id == part.Id).Select(p => p.Name) : tags,
             ItemKind.Window => byWindow[subject!.Id].DefaultIfEmpty(house.NameOf(subject)),
             ItemKind.Run or ItemKind.Leg => Named(house.Find(subject!.Under)!),
             _ => [house.NameOf(subject!)],

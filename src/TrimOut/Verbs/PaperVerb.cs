@@ -40,7 +40,7 @@ internal static class PaperVerb
             var house = parsed.GetRequiredValue(path);
             var look = Look.By(parsed);
             var said = parsed.GetValue(language);
-            var data = On(parsed.GetValue(labels), PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
+            var data = On(parsed.GetValue(labels), parsed.GetValue(print.Size), PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
             {
                 OwnerOnly = parsed.GetValue(ownerOnly),
                 FilesOf = StemOf(house, said),
@@ -112,7 +112,8 @@ internal static class PaperVerb
             var said = parsed.GetValue(language);
             if (said is not null && parsed.GetValue(template) is not null)
                 throw new VerbException(ExitCode.Usage, "A template says its own language. Give --template or --language, not both.");
-            var data = On(id is null ? null : parsed.GetValue(labels), PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
+            var grid = id is null ? null : parsed.GetValue(labels);
+            var data = On(grid, parsed.GetValue(print.Size), PaperData.Of(look.At(house), Day(parsed.GetValue(date))) with
             {
                 OwnerOnly = parsed.GetValue(ownerOnly),
                 FilesOf = StemOf(house, said),
@@ -158,8 +159,12 @@ internal static class PaperVerb
         HelpName = "sheet",
     };
 
-    private static PaperData On(string? labelSheet, PaperData data) =>
-        labelSheet is null ? data : data with { Labels = LabelGrid.Read(labelSheet).OrEnd(ExitCode.Usage) };
+    private static PaperData On(string? labelSheet, string? size, PaperData data) => (labelSheet, size) switch
+    {
+        ({ } sheet, _) => data with { Labels = LabelGrid.Read(sheet).OrEnd(ExitCode.Usage) },
+        (null, { } named) => data with { Labels = LabelGrid.Plain(letter: PrintOptions.Named(named) == SheetSize.Letter) },
+        _ => data,
+    };
 
     private static string Template(string file)
     {

@@ -36,10 +36,12 @@ internal sealed class PrintOptions
                 : throw new VerbException(ExitCode.Usage, $"{idle} would print a PDF, and none is asked for. To have one: --pdf");
         }
         var browser = Printing.Browser.Find(parsed.GetValue(Browser));
-        var size = parsed.GetValue(Size) is { } named ? Enum.Parse<SheetSize>(named, ignoreCase: true)
-            : UsualFor(data.House.DisplayUnits);
+        var size = parsed.GetValue(Size) is { } named ? Named(named) : UsualFor(data.House.DisplayUnits);
         return browser.Printer(size, data.Stop);
     }
+
+    /// <summary>The sheets that were named.</summary>
+    public static SheetSize Named(string size) => Enum.Parse<SheetSize>(size, ignoreCase: true);
 
     /// <summary>The sheets of a house where nobody says which.</summary>
     public static SheetSize UsualFor(DisplayUnits units) => units == DisplayUnits.Millimetres ? SheetSize.A4 : SheetSize.Letter;

@@ -73,7 +73,8 @@ public class WordsTests
                 Assert.StartsWith("# A\n\n**", paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, words), StringComparison.Ordinal);
         }
         // What depends on a count, on a day to come, or on a plan that is not proven.
-        asked.UnionWith(["late: {0}", "1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
+        asked.UnionWith(["late: {0}", "{0} more cables beside that of {1}; both ends: {2}.",
+            "1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
             "1 check that could not be made yet", "{0} checks that could not be made yet",
             "Is it done?", "{0} was planned for {1}, and nobody said that it took place.", "Every step of {0} is marked, and {1} is still planned.",
             "planned for {0}", "Second, apart", "Second, to frame", "1 thing is wrong that this paper is about:",

@@ -25,7 +25,7 @@ public sealed class BreakerOverloaded() : Check<Panel>(Subjects.Panels)
     public const decimal MostOfCircuit = 63;
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels draw more than their breaker's rating", Severity.Caution, Phase.Power,
+    public override CheckInfo Info { get; } = new("breaker-overloaded", "Panels and their breaker don't go together", Severity.Caution, Phase.Power,
         new Source(Source.CommonPractice + "; the electrician and the code in force govern",
             "input currents of the panels on it + all else on it <= its rating, and that <= 63 A; one breaker of one board has one rating"));
 

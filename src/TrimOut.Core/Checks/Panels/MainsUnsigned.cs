@@ -22,7 +22,8 @@ public sealed class MainsUnsigned() : Check<Panel>(Subjects.Panels)
         new("Write the electrician and the license. If nobody licensed connected it, switch it off and call one.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live and nobody licensed signed for the mains", Severity.Stop, Phase.Power,
+    public override CheckInfo Info { get; } = new("mains-unsigned", "Panel is live, and the licensed sign-off for the mains is not in order", Severity.Stop,
+        Phase.Power,
         new Source(Source.CommonPractice + "; local law on electrical work governs", "volts were read = connected by and license are there; " +
             "connected by = no name of the crew, of the client, or of another part in the job; one name has one license"));
 

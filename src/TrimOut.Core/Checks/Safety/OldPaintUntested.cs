@@ -25,7 +25,8 @@ public sealed class OldPaintUntested() : Check<JobItself>(Subjects.House)
     public const int FreeFrom = 1978;
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("old-paint-untested", "Old paint is drilled without a test for lead", Severity.Caution, Phase.WalkThrough,
+    public override CheckInfo Info { get; } = new("old-paint-untested", "Old paint, and lead is not cleared up before drilling", Severity.Caution,
+        Phase.WalkThrough,
         new Source("US 40 CFR 745, subpart E: housing built before 1978 (from memory); other countries have other years, local rules govern",
             "paint before 1978 = tested"));
 
