@@ -83,12 +83,12 @@ internal static class WindowElevation
         svg.Line(x, y + drop, x + part, y + drop, Pen.Thick);
         svg.Text(x + part / 2, y + drop / 2 + 12, unit.Tag, Anchored.Middle, 12, part - 4, bold: true);
         if (unit.LeadSide is { } lead)
-            Lead(svg, lead == Side.Left ? x : x + part, y, lead == Side.Left ? -1 : 1);
+            Lead(svg, lead == Side.Left ? x : x + part, y, Math.Min(14, part / 2) * (lead == Side.Left ? 1 : -1));
     }
 
     /// <summary>A wedge within the unit, which points to the end at which the cable reaches it: outside it would lie on the unit beside.</summary>
-    private static void Lead(Svg svg, double x, double y, int outwards) =>
-        svg.Path([(x - outwards * 14, y - 1), (x, y + 4.5), (x - outwards * 14, y + 10), (x - outwards * 14, y - 1)]);
+    private static void Lead(Svg svg, double x, double y, double inwards) =>
+        svg.Path([(x + inwards, y - 1), (x, y + 4.5), (x + inwards, y + 10), (x + inwards, y - 1)]);
 
     /// <summary>Whether a size that is drawn is one of before drywall and trim, by which nothing is ordered and nothing drilled.</summary>
     private static bool IsRough(Window window) => window is { KnownWidth: not null, KnownHeight: not null }

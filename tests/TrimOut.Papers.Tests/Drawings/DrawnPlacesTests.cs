@@ -42,6 +42,21 @@ public class DrawnPlacesTests
     }
 
     [Fact]
+    public void SizesThatNobodyMeasuredAreSaidToBeRough()
+    {
+        const string Rough = "Rough sizes, not measured yet.";
+        var job = new TestJob().Window("W01");
+        string Drawn() => WindowElevation.Of(job.House.FindTag("W01")!, Words.English).Render("x");
+        Assert.DoesNotContain(Rough, Drawn(), StringComparison.Ordinal);
+        Typed(job, "W01", (WindowFacts.RoughWidth, "70"), (WindowFacts.RoughHeight, "50"));
+        Assert.Contains(Rough, Drawn(), StringComparison.Ordinal);
+        Assert.Contains(Rough, WindowElevation.Describe(job.House.FindTag("W01")!).Plain(Words.English), StringComparison.Ordinal);
+        Typed(job, "W01", (WindowFacts.WidthTop, "70"), (WindowFacts.WidthMiddle, "70"), (WindowFacts.WidthBottom, "70"),
+            (WindowFacts.HeightLeft, "50"), (WindowFacts.HeightMiddle, "50"), (WindowFacts.HeightRight, "50"));
+        Assert.DoesNotContain(Rough, Drawn(), StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void NoTailIsDrawn() =>
         Assert.All(SampleJobs.Names.SelectMany(n => SampleJobs.Data(n).House.Windows), w => Assert.DoesNotContain("stroke-dasharray",
             WindowElevation.Of(w, Words.English).Render("x"), StringComparison.Ordinal));
@@ -82,6 +97,18 @@ public class DrawnPlacesTests
         }
         // Units side by side: in their order, none on another, and inside none past the opening.
         Assert.All(units.Zip(units.Skip(1)), pair => Assert.True(outside || Of(pair.First, "x") + Of(pair.First, "width") <= Of(pair.Second, "x") + Near));
+
+        // A wedge on the unit beside would give that one the lead.
+        var leads = svg.Elements(Ns + "polyline").Select(p => ((string)p.Attribute("points")!).Split(' ')
+            .Select(x => double.Parse(x.Split(',')[0], CultureInfo.InvariantCulture)).ToList()).ToList();
+        Assert.Equal(window.Units.Count(u => u.LeadSide is not null), leads.Count);
+        foreach (var ((unit, drawn), lead) in window.Units.Zip(units).Where(u => u.First.LeadSide is not null).Zip(leads))
+        {
+            var (from, to) = (Of(drawn, "x"), Of(drawn, "x") + Of(drawn, "width"));
+            Assert.All(lead, x => Assert.InRange(x, from - Near, to + Near));
+            Assert.Equal(unit.LeadSide == Side.Left ? from : to, unit.LeadSide == Side.Left ? lead.Min() : lead.Max(), Near);
+            Assert.Single(lead, x => Math.Abs(x - (unit.LeadSide == Side.Left ? from : to)) <= Near);
+        }
 
         var entries = Parts(svg, "entry");
         var expected = window.Units.Where(u => u.Item.Get(UnitFacts.Power) is null or PowerSource.Panel)
@@ -125,7 +152,8 @@ public class DrawnPlacesTests
             }
             foreach (var unit in window.Units.Select(u => u.Tag).ToList())
             {
-                Typed(job, unit, (UnitFacts.EntrySide, roll.Next(2) == 0 ? "left" : "right"),
+                Typed(job, unit, (UnitFacts.LeadSide, roll.Next(2) == 0 ? "left" : "right"),
+                    (UnitFacts.EntrySide, roll.Next(2) == 0 ? "left" : "right"),
                     (UnitFacts.EntryFromJamb, $"{roll.Next(Math.Min(wide, 3000))} mm"),
                     (UnitFacts.EntryBelowHead, $"{roll.Next(100)} mm"));
             }

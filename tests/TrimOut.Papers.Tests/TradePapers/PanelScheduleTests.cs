@@ -19,6 +19,11 @@ public class PanelScheduleTests
     }
 
     [Fact]
+    public void WhatIsDoubtfulAtAPanelStandsAtTheHead() =>
+        Assert.Contains("one breaker has one rating", PanelSchedule.Paper.Write(SampleJobs.Data("canal-house")).Markdown.Split("\n## ")[0],
+            StringComparison.Ordinal);
+
+    [Fact]
     public void EachOutputHasItsGaugeItsLengthAndTheVoltsAtEachCurrentByItsName()
     {
         var tables = Tables();

@@ -40,6 +40,16 @@ public sealed class PaperOptionsTests
         Assert.Contains(reason, run.Error, StringComparison.Ordinal);
     }
 
+    [Theory]
+    [InlineData("A4", "210mm")]
+    [InlineData("letter", "215.9mm")]
+    public void LabelsOnPlainPaperHaveTheSizeThatWasSaidForThePdf(string size, string wide)
+    {
+        using var program = new RunTrimOut();
+        Assert.Equal(0, program.Run("paper", House, "labels", "--size", size, "--date", "2026-09-30").Code);
+        Assert.Contains($"width=\"{wide}\"", File.ReadAllText(program.In("orchard-cottage-labels.html")), StringComparison.Ordinal);
+    }
+
     [Fact]
     public void LabelsLieOnTheSheetThatWasSaidAndTheTableIsASpreadsheetToo()
     {
