@@ -36,7 +36,8 @@ internal static class LabelSheet
     private static void Labels(MarkdownWriter to, PaperData data)
     {
         to.Say(data.Labels.CutOut
-            ? "The first of the next pages is a test print: print it alone, at 100 %, and hold a tape to its rulers. Then print the pages behind it, and cut the labels out along the lines."
+            ? "The first of the next pages is a test print: print it alone, at 100 %, and hold a tape to its rulers. " +
+                "Then print the pages behind it, and cut the labels out along the lines."
             : "The first of the next pages is a test print: print it alone, on plain paper, at 100 %. Then print the pages behind it, on the labels.");
         to.Draw("test", LabelSheetDrawing.DescribeTest(data.Labels), words => LabelSheetDrawing.Test(data.Labels, words));
         foreach (var sheet in CableEnd.AllOf(data.Log).Chunk(data.Labels.OnASheet))
