@@ -2,6 +2,8 @@ using System.Xml.Linq;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Papers.Labels;
+using TrimOut.Papers.Templates;
+using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.Tests.Labels;
 
@@ -17,6 +19,22 @@ public class LabelSheetTests
         Assert.Equal(["W01;window;P1-W01", "W01;panel;P1-W01", "W02A;window;P1-W02A", "W02A;panel;P1-W02A", "W02B;window;P1-W02B", "W02B;panel;P1-W02B"],
             codes.Select(c => c.Replace($";~{mark}", "", StringComparison.Ordinal)));
         Assert.All(codes, c => Assert.EndsWith($";~{mark}", c, StringComparison.Ordinal));
+    }
+
+    /// <summary>A sentence that is cut tells nobody what to do with the print.</summary>
+    [Theory]
+    [InlineData("de")]
+    [InlineData("es")]
+    public void NothingThatTheTestPrintSaysIsCut(string language)
+    {
+        var instead = ShippedWords.OfPapersIn(language).Instead;
+        var words = new Words(p => instead.GetValueOrDefault(p, p), language);
+        foreach (var grid in (LabelGrid[])[LabelGrid.Plain(letter: true), LabelGrid.Plain(letter: false), LabelGrid.Read("7x3,a4").Value])
+        {
+            var drawn = LabelSheetDrawing.Test(grid, words).Render("x");
+            Assert.Contains(instead["Test print, on plain paper, at 100 %: no fitting to the page."], drawn, StringComparison.Ordinal);
+            Assert.DoesNotContain("…", drawn, StringComparison.Ordinal);
+        }
     }
 
     [Theory]
