@@ -69,6 +69,11 @@ internal sealed class ShellView : Runnable
         app.ScreenChanged += (_, _) => Refresh(all: true);
         // The library wipes the whole screen before the next draw when any view was moved.
         app.Driver!.ClearedContents += (_, _) => _shown = null;
+        app.Driver.Clipboard = new FieldClipboard(text =>
+        {
+            if (_takesWords)
+                app.Driver.WriteRaw(TerminalWords.Copy(text));
+        });
         if (_takesWords)
             app.Driver.WriteRaw(TerminalWords.KeepTitle);
         Refresh(all: true);

@@ -411,14 +411,16 @@ internal sealed class Desk(string? by, TimeProvider? clock = null, bool goOn = f
             house.KeepAtClosing(() => scribe.Log);
             var why = asked || house.ReadOnlyBecause is not { } because ? null
                 : $"This house is open for reading only: {because} Nothing that you do is saved here. F2 writes all of it to a new file, to go on there.";
-            var uncounted = NotCounted.Of(scribe.Log);
+            var counting = Task.Run(() => NotCounted.Of(scribe.Log));
+            var due = DueInService.Of(scribe.House, scribe.Today).Where(d => d.Pressing).Select(d => d.Say.In(scribe.House)).ToList();
+            var order = VisitPlan.Order(scribe.House);
+            var uncounted = counting.GetAwaiter().GetResult();
             var kept = uncounted.IsEmpty ? null
                 : $"{uncounted.Length} of what stands in the history does not count; trimout check lists it. {uncounted[0]}";
-            var due = DueInService.Of(scribe.House, scribe.Today).Where(d => d.Pressing).Select(d => d.Say.In(scribe.House)).ToList();
             Notices = [.. HouseSource.Remarks(house), .. HouseSource.Holes(house, scribe.Log),
                 .. new[] { BackupPlace.NotKnownWhere(), backup.GetAwaiter().GetResult(), why, kept }.OfType<string>(),
                 .. due.Count == 0 ? Array.Empty<string>() : [$"In service: {string.Join(" ", due)} H on the job sheet shows all of it."]];
-            if (VisitPlan.Order(scribe.House) is { } order && order.IsPressing(scribe.Today))
+            if (order?.IsPressing(scribe.Today) == true)
                 Notices = [.. Notices, OrderNotice(order, scribe.Today)];
             _papers.InDoubt = house.InDoubt;
             _choices = PaperFiles.WrittenBeside(house.Where, WrittenPapers.OfUser);

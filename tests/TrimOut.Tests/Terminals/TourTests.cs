@@ -71,6 +71,18 @@ public sealed class TourTests : IDisposable
     }
 
     [LinuxFact]
+    public void WhatIsCopiedInAFieldGoesToTheTerminalAndCanBePastedInAnotherOne()
+    {
+        using var terminal = new PseudoTerminal(_folder, 80, 24, "LANG=C.UTF-8 TERM=xterm-256color", "open", Ridge, "--by", "Ash");
+        terminal.WaitFor("Living room");
+        terminal.Send("0").WaitFor("Client").Send("\r").WaitFor("take it");
+        terminal.Send("North\u0001\u0003").WaitFor($"\u001b]52;c;{Convert.ToBase64String("North"u8)}\a");
+        terminal.Send("\u001b").Send("\u001b[B\r").WaitFor("take it").Forget().Send("\u0016\r").WaitFor("Saved: ").WaitFor("North");
+        terminal.Send("qq");
+        Assert.Equal(0, terminal.WaitForExit());
+    }
+
+    [LinuxFact]
     public void ANoteIsEditedInTheUsersOwnEditorAndTheScreenComesBackWhole()
     {
         var editor = Path.Combine(_folder, "editor.sh");
