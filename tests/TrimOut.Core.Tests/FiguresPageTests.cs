@@ -57,6 +57,7 @@ public class FiguresPageTests
         { "Plaster and trim take at most", FinishedOffRough.Most.Show(DisplayUnits.Inches) },
         { "Overlap on each side", OverlapShort.Least.Show(DisplayUnits.Inches) },
         { "Open bar clear of the glass", BarInGlass.Least.Show(DisplayUnits.Inches) },
+        { "Open bar above its stack", OpenBarAboveStack.Tolerance.Show(DisplayUnits.Inches) },
         { "Delivered against ordered", ReceivedWidth.Tolerance.Show(DisplayUnits.Inches) },
         { "Narrower than ordered, and perhaps by what the maker takes off", DeliveredSizeOff.MostTakenOff.Show(DisplayUnits.Inches) },
         { "Neighbors' bars", BarsNotLevel.Tolerance.Show(DisplayUnits.Inches) },

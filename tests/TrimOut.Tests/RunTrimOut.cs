@@ -54,8 +54,15 @@ public sealed class RunTrimOut : IDisposable
 
     private static Ended End(Process process, string input)
     {
-        process.StandardInput.Write(input);
-        process.StandardInput.Close();
+        try
+        {
+            process.StandardInput.Write(input);
+            process.StandardInput.Close();
+        }
+        catch (IOException)
+        {
+            // It ended without reading all of it.
+        }
         var error = process.StandardError.ReadToEndAsync();
         var output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -49,7 +49,7 @@ public static class AllChecks
             new OutputFeedsAnother(),
         new HubPastDevices(), new RemotePastUnits(), new RemoteAtAnotherHub(), new PlateTooSmall(), new UnitOffRoomRemote(), new HubNameTwice(),
             new HubNamesAlike(),
-        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new PresetOffRemote(), new ScheduleOffSun(), new ClaimOpen(),
+        new BarsNotLevel(), new BarOffSill(), new BarInGlass(), new OpenBarAboveStack(), new PresetOffRemote(), new ScheduleOffSun(), new ClaimOpen(),
         new StepWithoutEvidence(), new StepPassedOver(), new ProofOutdated(), new DatesRunBackwards(), new LongitudeOffZone(), new LatitudeOffZone(),
             new LengthUnusual(), new KitUnchecked(),
             new SheetValueUnusual(), new SheetContradictsItself(),

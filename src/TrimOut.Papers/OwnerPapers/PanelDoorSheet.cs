@@ -30,8 +30,8 @@ internal static class PanelDoorSheet
     {
         var landed = panel.Runs.ToList();
         to.Heading(3, $"Panel {panel.Name}");
-        if (panel.Id != data.House.Panels[0].Id && OpenStops.IsDraft(data))
-            to.Say(OpenStops.DraftMark);
+        if (panel.Id != data.House.Panels[0].Id)
+            OpenStops.AgainOnAnotherDoor(to, data);
         to.List(
             Strong("Mains inside.") + Ours("Connected and disconnected by a licensed electrician only, who alone works on its mains side, breaker and feed."),
             Strong("Owner.") + Ours("Read this sheet and switch the breaker off; open nothing, unplug nothing."),

@@ -26,7 +26,7 @@ internal static class PartsList
         Group("spares", "Spare parts", PartGroup.Spares), SheetsInUse.Section)
     {
         Table = MakeTable,
-        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
+        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order, Phase.Pair),
         Landscape = true,
     };
 

@@ -43,19 +43,24 @@ internal static class OpenStops
     }
 
     /// <summary>On a sheet of one page: that it is a draft, how many stops there are that have to do with a panel, where they stand, and its day.</summary>
-    public static void DraftWithPanels(MarkdownWriter to, PaperData data)
+    public static void DraftWithPanels(MarkdownWriter to, PaperData data) =>
+        to.Say(Beside([.. DraftOf(data), .. PanelsFirst(data), Ours($"Written on {data.Date.OnPaper()}")]));
+
+    /// <summary>The same, short, on each further sheet, which may hang alone on another door.</summary>
+    public static void AgainOnAnotherDoor(MarkdownWriter to, PaperData data)
     {
-        var stops = AtPanels(data).Count;
-        List<Inline> said = [.. DraftOf(data)];
-        if (stops > 0)
-        {
-            said.Add(Strong("Stop first.") + (stops == 1
-                ? Ours("1 thing is wrong that whoever powers a panel is to know: it stands on the panel schedule.")
-                : Ours($"{stops} things are wrong that whoever powers a panel is to know: they stand on the panel schedule.")));
-        }
-        said.Add(Ours($"Written on {data.Date.OnPaper()}"));
-        to.Say(Beside(said));
+        List<Inline> said = [.. IsDraft(data) ? [DraftMark] : Array.Empty<Inline>(), .. PanelsFirst(data)];
+        if (said.Count > 0)
+            to.Say(Beside(said));
     }
+
+    private static IEnumerable<Inline> PanelsFirst(PaperData data) => AtPanels(data).Count switch
+    {
+        0 => [],
+        1 => [Strong("Stop first.") + Ours("1 thing is wrong that whoever powers a panel is to know: it stands on the panel schedule.")],
+        var stops => [Strong("Stop first.")
+            + Ours($"{stops} things are wrong that whoever powers a panel is to know: they stand on the panel schedule.")],
+    };
 
     private static List<Finding> AtPanels(PaperData data) => [.. In(data, OfAPanel),
         .. data.Report.Findings.Where(f => f is { Open: true, Check: { Severity: Severity.Caution, Phase: Phase.Power }, Subject.Kind: ItemKind.Panel })];

@@ -139,6 +139,8 @@ public static class HowToMend
         ["hub-names-alike"] = m => m.Write(m.Unit.Key, UnitFacts.HubName, $"Number {Array.IndexOf([.. m.Truth.Units], m.Unit)}"),
         ["bar-in-glass"] = m => m.Truth.Units.Where(u => u.Opening.Room == m.Opening.Room).ToList()
             .TrueForAll(u => m.Write(u.Key, UnitFacts.OpenGap, m.Truth.Typed(20))),
+        ["open-bar-above-stack"] = m => m.Write(m.Unit.Key, UnitFacts.OpenGap, m.Truth.Typed(m.Unit.OpenGap))
+            && m.Write(m.Opening.Tag, WindowFacts.GlassBelowHead, m.Truth.Typed(m.Opening.GlassBelowHead)),
         ["step-off-units"] = m => m.Write(m.Name, CoveringKindFacts.RoundTo, m.Truth.Metric ? "1 mm" : "1/8\"")
             && Done(() => m.Book.Do(KitCheck.All(m.Book.House, m.Book.House.Find(m.Said.Subject)!).Value)),
         ["proof-outdated"] = m => m.EachOf("proof-outdated").ToList().TrueForAll(ShowAgain),

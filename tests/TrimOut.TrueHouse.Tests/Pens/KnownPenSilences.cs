@@ -20,7 +20,6 @@ public static class KnownPenSilences
         ["unit/entry-from-jamb"] = "nothing where the slip is under 2 in, which plaster and trim may take; else the reading after drywall",
         ["unit/fabric"] = OwnersList,
         ["unit/head-cover"] = OwnersList,
-        ["unit/kind"] = OwnersList,
         ["unit/opacity"] = OwnersList,
         ["remote/type"] = "the remote in hand, when it is paired",
         ["covering-kind/deduction-inside"] = SecondReader,

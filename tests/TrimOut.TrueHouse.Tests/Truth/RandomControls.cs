@@ -1,3 +1,5 @@
+using TrimOut.Core.Facts;
+
 namespace TrimOut.TrueHouse.Tests.Truth;
 
 /// <summary>Rolls a hub, a remote for each room, presets and limits.</summary>
@@ -23,6 +25,13 @@ internal static class RandomControls
                 unit.HubName = $"{room.Name} {unit.Key}";
                 unit.OpenGap = open + dice.Between(-0.6, 0.6);
                 unit.CloseGap = dice.Between(0, 0.7);
+                // What stacks leaves the glass free, and lets its bar up to where the limit was set.
+                var opening = unit.Opening;
+                if (unit.Kind.Form == RaisedForm.Stack)
+                {
+                    opening.GlassBelowHead = Math.Max(opening.GlassBelowHead,
+                        unit.Kind.Raised(opening.Finished.Height + opening.HeadAbove) - opening.HeadAbove + unit.OpenGap);
+                }
             }
         }
     }

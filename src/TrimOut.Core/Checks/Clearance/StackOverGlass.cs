@@ -43,8 +43,11 @@ public sealed class StackOverGlass : UnitCheck
                 FieldRef.To(subject.Window.Item, WindowFacts.Mount), working);
     }
 
-    /// <summary>How far above the opening it has to start outside: what starts higher drops farther and stacks higher, and its brackets need wall.</summary>
+    /// <summary>
+    /// How far above the opening it has to start outside: what starts higher drops farther and stacks higher, and its brackets, and those of the units beside
+    /// it, which start where it does, need wall.
+    /// </summary>
     private static Length OutsideFrom(Unit unit, RaisedStack stack, Length glass) => Length.Max(
         (stack.Height - glass) / (1 - Math.Min(unit.Kind!.Item.Get(CoveringKindFacts.StackShare)!.Value, 0.9m)),
-        unit.Kind[CoveringKindFacts.EndBracketDown] ?? Length.Zero);
+        unit.Window.Units.Aggregate(Length.Zero, (most, u) => Length.Max(most, u.Kind?[CoveringKindFacts.EndBracketDown] ?? Length.Zero)));
 }

@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks.Clearance;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -9,7 +10,7 @@ namespace TrimOut.Core.Checks.Limits;
 /// <summary>Open, the bottom bar is clear of the glass.</summary>
 /// <remarks>
 /// <para>Why: neighbors that all stop too low look level, and the bar is across the view of every window of the room.</para>
-/// <para>To clear: set the open limit higher. Where a stack covers the top of the glass by its sheet, have the owner agree and waive it.</para>
+/// <para>To clear: set the open limit higher. Of a stack that covers the top of the glass by its sheet, which no limit can lift, another check speaks.</para>
 /// </remarks>
 public sealed class BarInGlass : UnitCheck
 {
@@ -27,5 +28,9 @@ public sealed class BarInGlass : UnitCheck
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.OpenGap) is not { } gap ? NotChecked.Of(subject, UnitFacts.OpenGap)
         : gap >= Least ? new Outcome.Fine()
+        : StackCovers(subject) ? new Outcome.DoesNotApply()
         : new Outcome.Found(InGlass.With(Arg.AtMost(gap), Arg.AtLeast(Least)), SetHigher, FieldRef.To(subject.Item, UnitFacts.OpenGap));
+
+    private static bool StackCovers(Unit unit) => RaisedStack.Of(unit).Figures is { } stack
+        && unit.Window.Item.Get(WindowFacts.GlassBelowHead) is { } glass && glass - stack.BelowHead < Least;
 }

@@ -17,6 +17,7 @@ internal static class CableParts
     private static readonly Message NoLength = new("no length yet");
     private static readonly Message HeldBack = new("longer than its cable may be, and not to be cut");
     private static readonly Message LessAllowance = new("less of the allowance, for the cable may be no longer");
+    private static readonly Message SparesBeside = new("spare cables beside it not counted");
     private static readonly Message NoneMayBeCut = new("no run that waits may be cut yet");
     private static readonly Message ForThoseThatMayBeCut = new("cut plan for those that may be cut, {0}");
     private static readonly Message WithoutCable = new("Runs without a cable");
@@ -47,7 +48,8 @@ internal static class CableParts
                     known.Count == 0 ? null : Math.Ceiling(Shown(length)), unit,
                     Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name))
                         .But(HeldBack, cuts.TooLong.Select(r => r.Name))
-                        .But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name)));
+                        .But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name))
+                        .But(SparesBeside, runs.Where(r => r.Item.Get(RunFacts.SpareCables) > 0).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
                 yield return (line with { AtLeast = open.Count + held.Count > 0, Items = [.. runs.Select(Counted)] })
