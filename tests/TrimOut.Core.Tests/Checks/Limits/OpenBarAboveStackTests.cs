@@ -12,7 +12,7 @@ public class OpenBarAboveStackTests
 
     public static Example Passes => new(() => Open("5", "2"), j => j.Say("W01", UnitFacts.OpenGap, "1/2\""));
 
-    // The generic cellular shade stacks to 2 1/2 in and 0.04 of its drop, 4 1/2 in for one that is ordered 50 in high: with glass from 5 in on, 1/2 in stay clear.
+    // The generic cellular shade stacks to 2 1/2 in and 0.04 of its drop, 4 1/2 in for one ordered 50 in high: with glass from 5 in on, 1/2 in stay clear.
     [Fact]
     public void HalfAnInchMoreIsWithinWhatReadingsAndSheetsAreWorth() => Open("5", "1").Fine(Check, "W01");
 
@@ -32,7 +32,8 @@ public class OpenBarAboveStackTests
     public void ABarInFrontOfTheGlassIsReadAsNoneAboveIt() => Open("2", "0").Fine(Check, "W01");
 
     [Fact]
-    public void OutsideTheStackBeginsHigher() => Open("2", "2").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, "4").Fine(Check, "W01");
+    public void OutsideTheStackBeginsHigher() =>
+        Open("2", "2").Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.HeadAbove, "4").Fine(Check, "W01");
 
     [Fact]
     public void ARollerHasNoStack() => Open("2", "2").Say("W01", UnitFacts.Kind, "Roller").Silent(Check, "W01");
