@@ -33,4 +33,16 @@ public class BarOffSillTests
             job.Fault(Check, "W01").Message);
         job.Say("W01", UnitFacts.OrderHeight, "57\"").Fine(Check, "W01");
     }
+
+    [Fact]
+    public void NorDoesItWithinAnEighth() => Assert.StartsWith("It is 12\" shorter",
+        Jobs.Ordered().Say("W01", UnitFacts.OrderHeight, "48\"").Say("W01", UnitFacts.CloseGap, "1/8").Fault(Check, "W01").Message, StringComparison.Ordinal);
+
+    [Fact]
+    public void WhatCameCountsAndNotWhatWasOrdered()
+    {
+        var job = Jobs.Ordered().Say("W01", UnitFacts.OrderHeight, "57\"").Say("W01", UnitFacts.DeliveredHeight, "48\"").Say("W01", UnitFacts.CloseGap, "0");
+        Assert.StartsWith("It is 12\" shorter", job.Fault(Check, "W01").Message, StringComparison.Ordinal);
+        job.Say("W01", UnitFacts.OrderHeight, "48\"").Say("W01", UnitFacts.DeliveredHeight, "57\"").Fine(Check, "W01");
+    }
 }
