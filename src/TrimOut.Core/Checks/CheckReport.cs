@@ -33,7 +33,7 @@ public sealed class CheckReport
         var waivers = house.Waivers.ToLookup(w => (w.About, w.Check));
         HashSet<int> others = before is null ? [] : [.. house.State.Items.OtherThanIn(before.House.State.Items).Select(o => o.After.Place)];
         _bySheet = [.. sheets.Select((sheet, at) => before?._bySheet[at] is var were && were?.AreStill(sheet, house, others) == true ? were
-            : new SheetFindings(sheet, house, waivers, waived, were, others))];
+            : new SheetFindings(sheet, house, waivers, waived))];
         Findings = SheetFindings.InOrder(_bySheet);
         waived.Settle();
         _missing = new(() => [.. sheets.SelectMany(s => s.Missing)

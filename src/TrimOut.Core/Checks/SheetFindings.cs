@@ -17,20 +17,12 @@ internal sealed class SheetFindings
     /// <param name="house">The house.</param>
     /// <param name="waivers">The waivers of the house, by what they are about and their check.</param>
     /// <param name="waived">Which waivers hold.</param>
-    /// <param name="before">What the check had found in another state of the house; null where it was not asked.</param>
-    /// <param name="others">The items that are others since, by their places.</param>
-    public SheetFindings(CheckSheet sheet, House house, ILookup<(string, string?), Waiver> waivers, WaiverMemory waived,
-        SheetFindings? before, HashSet<int> others)
+    public SheetFindings(CheckSheet sheet, House house, ILookup<(string, string?), Waiver> waivers, WaiverMemory waived)
     {
         _sheet = sheet;
-        var (old, now) = (before is null or { _waived: true } || HasWaivers(house) ? [] : before._sheet.Found, sheet.Found);
-        // An edit adds or takes away one finding of many: those before it are where they were, and those after it as far from the end.
-        _findings = [.. now.Select((result, at) => Kept(result, at) ?? Kept(result, at + old.Length - now.Length) ?? FindingOf(result))];
+        _findings = [.. sheet.Found.Select(FindingOf)];
         _subjects = [.. _findings.Select(f => f.Subject.Place)];
         _waived = _findings.Any(f => f.Waiver is not null);
-
-        Finding? Kept(CheckResult result, int at) => at >= 0 && at < old.Length && ReferenceEquals(old[at], result)
-            && !others.Contains(before!._subjects[at]) ? before._findings[at] : null;
 
         Finding FindingOf(CheckResult result)
         {

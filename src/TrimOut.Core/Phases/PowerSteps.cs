@@ -19,7 +19,7 @@ internal static class PowerSteps
             Later = ImmutableDictionary<Fact, int>.Empty.Add(PanelFacts.Board, 2).Add(PanelFacts.BreakerRating, 2),
         },
         new("off-before-joints", Phase.Power, ItemKind.Panel, "Off before the joints",
-            "Switch it off, read nothing at its low-voltage outputs, keep it off. The mains side is for the licensed electrician only.",
+            "Switch it off, see with a meter that its low-voltage outputs are dead, keep it off. The mains side is for the licensed electrician only.",
             [PanelFacts.OffSeen, PanelFacts.OffBy])
         {
             Since = 2,

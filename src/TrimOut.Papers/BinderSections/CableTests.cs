@@ -15,7 +15,7 @@ internal static class CableTests
 
     private static void Write(MarkdownWriter to, PaperData data)
     {
-        to.Say("Loop: resistance of both conductors in a row, read from the mechanical room with the window end shorted, " +
+        to.Say("Loop: resistance of both conductors in a row, read at the panel with the window end shorted, " +
             "once before the walls were closed and once after. The two should agree.");
         var read = new TakenMarks();
         to.Table(["Unit", "First loop", "Second loop", "Volts, open", "Volts, loaded", "Polarity", "Read"], data.House.Runs.Select(r =>

@@ -44,7 +44,8 @@ internal static class Cautions
         to.Heading(3, "Who may open the panel");
         to.Table(["Who", "May", "May not"],
         [
-            Row(Ours("Owner"), Ours("Read its door, its labels and its lights; switch its breaker off"), Ours("Open it, unplug or reset anything inside it")),
+            Row(Ours("Owner"), Ours("Read its door, its labels and its lights; switch its breaker off, and on again once after it tripped"),
+                Ours("Open it, unplug or reset anything inside it")),
             Row(Ours("Crew trained on low voltage"), Ours("Work on its low-voltage outputs with the breaker off and checked dead"),
                 Ours("Touch its mains side")),
             Row(Ours("Licensed electrician"), Ours("Work on its mains side, its breaker and its feed"), Dash),

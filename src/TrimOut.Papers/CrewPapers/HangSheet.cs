@@ -26,7 +26,7 @@ internal static class HangSheet
         Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: " +
             "the pull sheet and the pictures of the open wall say where the cable is."),
         Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
-        .. OldPaint.WhereItMayHoldLead(data.House),
+        .. OldPaint.WhereItMayHoldLead(data),
         Ours("No loose cord and no loop of cable within a child's reach when you leave the room."),
     ]);
 

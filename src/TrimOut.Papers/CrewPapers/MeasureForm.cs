@@ -48,7 +48,8 @@ internal static class MeasureForm
         {
             to.Draw(window.Tag, WindowElevation.Describe(window), words => WindowElevation.Of(window, words));
             to.Table([Ours($"Window {window.Tag}"), Ours("Top or left"), Ours("Middle"), Ours("Bottom or right")],
-                [Row([Ours("Width"), .. Widths.Select(window.EntryOrBlank)]), Row([Ours("Height"), .. Heights.Select(window.EntryOrBlank)])]);
+                [Row([Ours("Width: top, middle, bottom"), .. Widths.Select(window.EntryOrBlank)]),
+                    Row([Ours("Height: left, middle, right"), .. Heights.Select(window.EntryOrBlank)])]);
             OneRow(to, window, [.. Depths, .. InTheWay]);
             if (window.Mount != Mount.Inside)
                 OneRow(to, window, Outside);

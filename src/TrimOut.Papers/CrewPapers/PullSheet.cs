@@ -22,13 +22,13 @@ internal static class PullSheet
         new Section("riser", "Riser", Risers), new Section("cable", "Cable needed", Cable), CutList.Section,
         new Section("left_out", "Left out", LeftOut))
     {
-        Warns = OpenStops.Of(Phase.WalkThrough, Phase.RoughIn),
+        Warns = OpenStops.OfAnd([Phase.WalkThrough, Phase.RoughIn], RunFacts.Output),
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List([
         Ours("Look before you drill: pipes, mains, and what holds the house up. How large a hole may be is for the builder to say."),
         Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
-        .. OldPaint.WhereItMayHoldLead(data.House),
+        .. OldPaint.WhereItMayHoldLead(data),
         Ours("A hole through a fire barrier is sealed by whoever the local code lets do it, and seen, before the wall closes."),
         Ours("Keep apart from mains wiring by what the local code asks. Nail plates where a hole is near an edge."),
         Ours("One unbroken cable per unit. No joint in the wall. The same label at both ends before the cable is cut."),
@@ -74,7 +74,7 @@ internal static class PullSheet
     private static void Ends(MarkdownWriter to, PaperData data)
     {
         to.Table(
-            ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail left", "Tail at panel", "Spare cables"],
+            ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail as left", "Tail at panel", "Spare cables"],
             data.House.Runs.Select(r => Row(
                 r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
                 r.BySheet(x => (TailAtLeast(x.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash()),

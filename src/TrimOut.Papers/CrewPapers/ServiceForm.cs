@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.InService;
+using TrimOut.Papers.OwnerPapers;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -19,24 +20,31 @@ internal static class ServiceForm
         ShortCover.Write,
         new Section("call", "The call", Call), new Section("before", "Before you start", Before), new Section("units", "What is found", Units),
         new Section("again", "To be done again", Again), new Section("yearly", "The yearly visit", Yearly),
-        new Section("parts", "What was changed", Parts), new Section("signed", "Signed", Signed));
+        new Section("parts", "What was changed", Parts), new Section("signed", "Signed", Signed))
+    {
+        Warns = OpenStops.OfPanels,
+    };
 
     private static void Call(MarkdownWriter to, PaperData data) => to.Facts("About", "Entry",
         ("Called by, on", Blank), ("What is wrong, in the owner's words", Blank), ("Which unit, which room", Blank), ("Since when, and how often", Blank),
         ("Who came, on", Blank), ("Instrument, calibrated until", Blank), ("Warranty, until", DueInService.CrewUntil(data.House)?.OnPaper() ?? Blank));
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
-        Ours("A smell of burning, heat or a buzzing panel: leave the breaker off, touch nothing, and have the licensed electrician come first."),
+        Ours("A smell of burning, smoke, water, heat or a buzzing panel: touch nothing, breaker off where it is safely reached, and the licensed " +
+            "electrician first."),
         Ours("The mains side of the panel, its breaker and its feed are for a licensed electrician. You work on the low-voltage side only."),
-        Ours("Before you take a unit down or touch a splice: breaker off, kept off, and seen to be dead at the low-voltage outputs."),
+        Ours("Before you take a unit down or touch a splice: breaker off, kept off, and tested dead at the low-voltage outputs."),
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
         Ours("Whether a unit that was taken down and hung again needs its limits set again is on the maker's sheet."));
 
     private static void Units(MarkdownWriter to, PaperData data)
     {
+        var doubtful = PanelDoorSheet.Doubtful(data);
         to.Table(["Unit", "Room", "Power", "Moves", "Level", "Cords safe", "Found"], data.House.Units.Select(u => Row(
             u.Tag, (u.Window.Room?.FullName).OrDash(),
-            u.Run is { Panel: { } panel, Output: { } output } ? Ours($"{panel.Name}, output {output}") : u.Entry(UnitFacts.Power), Box, Box, Box, Blank)),
+            u.Run is { Panel: { } panel, Output: { } output } run
+                ? Join(", ", [Ours($"{panel.Name}, output {output}"), .. doubtful.Contains(run.Id) ? [Ours("stop")] : Array.Empty<Inline>()])
+                : u.Entry(UnitFacts.Power), Box, Box, Box, Blank)),
             "No units yet.");
         to.Table(["Unit", "Loop then", "Loop now", "Volts loaded then", "Volts loaded now", "Open and closed then", "Open and closed now"],
             data.House.Units.Select(u => Row(
@@ -52,7 +60,7 @@ internal static class ServiceForm
         "Every escape window opens past its covering, by hand and without power",
         "Every remote and every preset, and the batteries of remotes",
         "Labels and sheet at the panel legible, air around it; mains side only by a licensed electrician",
-        "Open items of the book, and claims that are open",
+        "Open items of the binder, and claims that are open",
     ];
 
     private static void Again(MarkdownWriter to, PaperData data)

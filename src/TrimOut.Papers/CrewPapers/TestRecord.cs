@@ -26,7 +26,7 @@ internal static class TestRecord
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
-        Ours("Short the window end, read in the mechanical room, take the short off again. Expected is the figure at 20 C; warmer copper reads more."),
+        Ours("Short the window end, read at the panel, take the short off again. It should read the figure at 20 C; warmer copper reads more."),
         Ours("Far end open: hold both ends apart at the window. From one conductor to the other, and from both to the frame, the meter reads open."),
         Ours("Power tests on the low-voltage side only. The mains side of the panel is for a licensed electrician."));
 

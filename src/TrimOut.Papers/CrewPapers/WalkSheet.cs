@@ -24,7 +24,7 @@ internal static class WalkSheet
         Ours("Stand inside the room and face the window: left and right are as you see them."),
         Ours("Framing is open: mind openings in floors, nails and loose boards. Ladder on firm ground, a second person for high windows; " +
             "a scaffold only if it is signed off."),
-        OldPaint.Said(data.House),
+        OldPaint.Said(data),
         Ours("Ask which windows are escape windows: the local authority says what may hang there."),
         Ours("Touch no wiring. What is not yours is another trade's, and may be live."));
 

@@ -159,7 +159,8 @@ internal sealed class Svg(double width, double height)
         var svg = new StringBuilder(_shapes.Length + 2 * description.Length + 320)
             .Append("<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" viewBox=\"0 0 ").Number(Width).Append(' ').Number(Height)
             .Append("\" width=\"").Number(Width / 4).Append("mm\" height=\"").Number(Height / 4)
-            .Append("mm\"").Part(Part).Append(" font-family=\"Arial, Liberation Sans, DejaVu Sans, sans-serif\"><title>").Xml(description)
+            .Append("mm\"").Part(Part).Append(Width > Phone ? " data-wide=\"\"" : "")
+            .Append(" font-family=\"Arial, Liberation Sans, DejaVu Sans, sans-serif\"><title>").Xml(description)
             .Append("</title>").Append(_shapes);
         return svg.Append("</svg>").ToString();
     }

@@ -1,7 +1,8 @@
 using System.Text.RegularExpressions;
-using TrimOut.Core.History;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Photos;
+using TrimOut.Papers.Writing;
 
 namespace TrimOut.Papers.Labels;
 
@@ -10,13 +11,20 @@ namespace TrimOut.Papers.Labels;
 /// <param name="AtWindow">Whether it is the end at the window; else the one at the panel.</param>
 internal sealed partial record CableEnd(HomeRun Run, bool AtWindow)
 {
+    /// <summary>What is wrong with a label is mended at one of these.</summary>
+    public static readonly Fact[] MendedAt = [RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.Output];
+
     /// <summary>Both ends of every run, in walking order.</summary>
-    /// <param name="log">The house with its history.</param>
-    public static IEnumerable<CableEnd> AllOf(HouseLog log)
+    /// <param name="data">What the paper is written from.</param>
+    public static IEnumerable<CableEnd> AllOf(PaperData data)
     {
-        var mark = HouseMark.Of(log);
-        return log.House.Runs.SelectMany(r => new[] { new CableEnd(r, true) { House = mark }, new CableEnd(r, false) { House = mark } });
+        var (mark, wrong) = (HouseMark.Of(data.Log), OpenStops.ItemsAt(data, MendedAt));
+        return data.House.Runs.SelectMany(r => new[] { new CableEnd(r, true), new CableEnd(r, false) })
+            .Select(e => e with { House = mark, IsWrong = wrong.Contains(e.Run.Id) });
     }
+
+    /// <summary>Whether a stop or a caution is open about its label: it is not printed to be stuck on.</summary>
+    public bool IsWrong { get; init; }
 
     /// <summary>The mark of the house that it is in; null where none is known.</summary>
     public string? House { get; init; }

@@ -1,4 +1,3 @@
-using TrimOut.Core.Facts;
 using TrimOut.Papers.Tables;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -16,12 +15,12 @@ internal static class LabelSheet
         new Section("labels", "Test print and labels", Labels))
     {
         Table = MakeTable,
-        Warns = OpenStops.At(RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.Output),
+        Warns = OpenStops.At(CableEnd.MendedAt),
     };
 
     private static void How(MarkdownWriter to, PaperData data) => to.List(
-        Ours("The same words on both ends, and in the house file: as in ANSI/TIA-606, one identifier per cable."),
-        Ours("One label within a hand's breadth of each end, a second one where the cable comes out of the wall."),
+        Ours("The same identifier on both ends, and in the house file, as in ANSI/TIA-606."),
+        Ours("One label within a hand's breadth of each end. For a second one where the cable comes out of the wall print these sheets twice."),
         Ours("The code holds the unit, the end, the label and a mark of this house, with a semicolon between them."),
         Ours($"The sheets below are {SheetsOf(data)}, with {data.Labels.Rows} rows of {data.Labels.Columns}."));
 
@@ -40,26 +39,27 @@ internal static class LabelSheet
                 "Then print the pages behind it, and cut the labels out along the lines."
             : "The first of the next pages is a test print: print it alone, on plain paper, at 100 %. Then print the pages behind it, on the labels.");
         to.Draw("test", LabelSheetDrawing.DescribeTest(data.Labels), words => LabelSheetDrawing.Test(data.Labels, words));
-        foreach (var sheet in CableEnd.AllOf(data.Log).Chunk(data.Labels.OnASheet))
+        foreach (var sheet in CableEnd.AllOf(data).Chunk(data.Labels.OnASheet))
             to.Draw("labels", LabelSheetDrawing.Describe(sheet), words => LabelSheetDrawing.Of(sheet, data.Labels, words));
         if (data.House.Runs.IsEmpty)
             to.Say("No home runs yet.");
     }
 
     private static void List(MarkdownWriter to, PaperData data) => to.Table(["Unit", "Room", "End", "Label", "Panel", "Output", "Stuck on"],
-        CableEnd.AllOf(data.Log).Select(e => Row(
-            e.Run.Name, (e.Run.Unit.Window.Room?.FullName).OrDash(), Ours(e.Where), e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output
+        CableEnd.AllOf(data).Select(e => Row(
+            e.Run.Name, (e.Run.Unit.Window.Room?.FullName).OrDash(), Ours(e.Where),
+            e.IsWrong ? Ours($"{e.Label}: wrong, not printed") : e.Label, (e.Run.Panel?.Name).OrDash(), e.Run.Output is { } output
                 ? Number(output)
                 : Dash, Box)),
         "No home runs yet.");
 
     private static SheetTable MakeTable(PaperData data)
     {
-        var table = new SheetTable("Cable labels", "unit", "room", "end", "label", "panel", "output", "cable", "code");
-        foreach (var end in CableEnd.AllOf(data.Log))
+        var table = new SheetTable("Cable labels", "unit", "room", "end", "label", "panel", "output", "cable", "code", "wrong");
+        foreach (var end in CableEnd.AllOf(data))
         {
             table.Row(end.Run.Name, end.Run.Unit.Window.Room?.FullName ?? "", end.Where, end.Label, end.Run.Panel?.Name ?? "",
-                end.Run.Output is { } output ? output : "", end.Run.Cable?.Name ?? "", end.Code);
+                end.Run.Output is { } output ? output : "", end.Run.Cable?.Name ?? "", end.Code, end.IsWrong ? "yes" : "");
         }
         return table;
     }

@@ -41,7 +41,10 @@ internal static class LabelSheetDrawing
             var (x, y) = At(grid, at);
             if (grid.CutOut)
                 svg.Box(x + 1, y + 1, On(grid.Wide) - 2, On(grid.High) - 2, Pen.Dashed, part: "label");
-            Label(svg, end, codes[at], x, y, On(grid.Wide), On(grid.High), words);
+            if (end.IsWrong)
+                Wrong(svg, end, x, y, On(grid.Wide), On(grid.High), words);
+            else
+                Label(svg, end, codes[at], x, y, On(grid.Wide), On(grid.High), words);
         }
         return svg;
     }
@@ -76,6 +79,15 @@ internal static class LabelSheetDrawing
 
     private static (double X, double Y) At(LabelGrid grid, int at) => (
         On(grid.Left + (grid.Wide + grid.Across) * (at % grid.Columns)), On(grid.Top + (grid.High + grid.Down) * (at / grid.Columns)));
+
+    /// <summary>In the place of a label that would be stuck on wrong again.</summary>
+    private static void Wrong(Svg svg, CableEnd end, double x, double y, double wide, double high, Words words)
+    {
+        var (left, room, line) = (x + 2 * Padding, wide - 4 * Padding, (high - 2 * Padding) / 4.4);
+        Lettering(svg, left, y + Padding + line * 1.2, words.Of("No label: a stop is open"), Math.Min(LargestText, line), room, bold: true);
+        Lettering(svg, left, y + Padding + line * 2.3, Ours($"{end.Run.Name}, at the {Ours(end.Where)}").Plain(words), line * 0.75, room);
+        Lettering(svg, left, y + Padding + line * 3.3, words.Of("It stands on the first page of this paper."), line * 0.7, room);
+    }
 
     private static void Label(Svg svg, CableEnd end, QrCode? code, double x, double y, double wide, double high, Words words)
     {

@@ -20,13 +20,14 @@ internal static class PanelDoorSheet
 
     private static void Doors(MarkdownWriter to, PaperData data)
     {
+        var doubtful = Doubtful(data);
         if (data.House.Panels.IsEmpty)
             to.Say("There is no panel in this house.");
         foreach (var panel in data.House.Panels)
-            Door(to, data, panel);
+            Door(to, data, panel, doubtful);
     }
 
-    private static void Door(MarkdownWriter to, PaperData data, Panel panel)
+    private static void Door(MarkdownWriter to, PaperData data, Panel panel, HashSet<string> doubtful)
     {
         var landed = panel.Runs.ToList();
         to.Heading(3, $"Panel {panel.Name}");
@@ -34,31 +35,38 @@ internal static class PanelDoorSheet
             OpenStops.AgainOnAnotherDoor(to, data);
         to.List(
             Strong("Mains inside.") + Ours("Connected and disconnected by a licensed electrician only, who alone works on its mains side, breaker and feed."),
-            Strong("Owner.") + Ours("Read this sheet and switch the breaker off; open nothing, unplug nothing."),
+            Strong("Owner.") + Ours("Read this sheet; switch the breaker off at any time, and on again once after it tripped. Open nothing, unplug nothing."),
             Strong("Low-voltage outputs.") + Ours("For people trained on them, with the breaker off, kept off, and the output checked dead."),
             Strong("Local rules come first.") + Ours("The code in force and the maker's sheet govern over this sheet."));
         to.Known("Panel", "Entry", "Nothing was noted of it.",
             ("Hangs", panel.Entry(PanelFacts.Location)),
-            ("Board", panel.Entry(PanelFacts.Board)),
-            ("Breaker", WhenAUnitStops.Breaker(panel)),
+            // Whoever is to switch it off looks for both here: what nobody noted is written in.
+            ("Board", panel.EntryOrBlank(PanelFacts.Board)),
+            ("Breaker", WhenAUnitStops.Breaker(panel) is var breaker && breaker == Dash ? Blank : breaker),
             ("Input from the mains at the most", panel.Type.EntryOfSheet(PanelTypeFacts.InputCurrent)),
-            ("Output voltage", panel.Type.EntryOfSheet(PanelTypeFacts.Supply)),
+            ("Output voltage; which conductor is plus", landed.Count == 0 ? panel.Type.EntryOfSheet(PanelTypeFacts.Supply)
+                : Join("; ", [panel.Type.EntryOfSheet(PanelTypeFacts.Supply), PanelSchedule.Plus(landed)])),
             ("One output gives at the most", panel.Type.EntryOfSheet(PanelTypeFacts.OutputCurrent)),
             ("All outputs together give at the most", panel.Type.EntryOfSheet(PanelTypeFacts.TotalCurrent)),
             ("All units starting at once", landed.Count == 0 ? Dash : PanelSchedule.StartingTogether(landed)));
-        to.Filled(["Output", "Unit", "Room", "Label at panel", "Running", "Starting"], Outputs(panel, landed),
+        to.Filled(["Output", "Unit", "Room", "Label at panel", "Running", "Starting"], Outputs(panel, landed, doubtful),
             "The kit does not say how many outputs it has, and nothing is landed on it.");
         BookCode.Write(to, data, PanelMap.Section.Title);
     }
 
-    private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed)
+    private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed, HashSet<string> doubtful)
     {
         foreach (var (first, last, run) in PanelMap.Outputs(panel, landed))
         {
             yield return run is null
                 ? Row(PanelMap.Free(panel, first, last), Ours("free"), Dash, Dash, Dash, Dash)
-                : Row(PanelMap.OutputOf(run), run.Name, (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
+                : Row(doubtful.Contains(run.Id) ? Join(", ", [PanelMap.OutputOf(run), Ours("stop")]) : PanelMap.OutputOf(run), run.Name,
+                    (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
                     run.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent), run.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent));
         }
     }
+
+    /// <summary>The runs, by their ids, of which a stop or a caution is open about where they are landed.</summary>
+    public static HashSet<string> Doubtful(PaperData data) =>
+        OpenStops.ItemsAt(data, RunFacts.Output, RunFacts.WentDead, RunFacts.LabelAtPanel, RunFacts.LabelAtWindow);
 }

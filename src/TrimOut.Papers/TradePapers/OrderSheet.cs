@@ -15,6 +15,8 @@ namespace TrimOut.Papers.TradePapers;
 /// <summary>For the maker: the sheets as they were frozen, each with its number and day, and what was changed since.</summary>
 internal static class OrderSheet
 {
+    private static readonly Phase[] Stopping = [Phase.WalkThrough, Phase.Measure, Phase.Order];
+
     public static Paper Paper
     { get; } = new("order-sheet", "Order sheet", "the maker",
         "Sizes, finishes and controls to make, order by order as they were placed, and what changed since.",
@@ -24,7 +26,7 @@ internal static class OrderSheet
         new Section("open", "Not ordered yet", NotFrozen), new Section("controls", "Controls and panels", Controls))
     {
         Table = MakeTable,
-        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order),
+        Warns = OpenStops.Of(Stopping),
     };
 
     private const string CautionMark = "\u00A0*";
@@ -41,6 +43,7 @@ internal static class OrderSheet
             Ours("Left and right are as seen from inside the room, facing the window: for the motor end and for the lead side too."),
             Ours("The lead side is the end at which the low-voltage lead leaves the unit."),
             Ours("The height is, inside, the largest of the opening; outside, from the top of the unit down to the foot of the opening."),
+            Ours("Sizes are in the steps of the maker's sheet: widths rounded down to one, heights up."),
             Ours("Mark each box with its box label. What is not clear is asked before it is cut."));
         to.Table(["Kind", "Mount", "What the width is", "Who takes the deduction off", "Motor volts",
             "Roll: standard, fabric at the glass, or reverse, fabric at the room"],
@@ -92,13 +95,17 @@ internal static class OrderSheet
         var now = data.House;
         var cautions = units.Select(u => now.FindUnit(u.Id)).OfType<Unit>().SelectMany(u => Cautions(data, u), (u, finding) => (u, finding)).ToList();
         var gone = units.Where(u => now.FindUnit(u.Id) is null && now.UnitAlone(u.Id) is not { BoxIsHere: true }).ToList();
-        var marked = cautions.Select(c => c.u.Id).Concat(gone.Select(u => u.Id)).ToHashSet();
+        var stopped = units.Where(u => now.FindUnit(u.Id) is { } unit
+            && data.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop } && Stopping.Contains(f.Check.Phase))).ToList();
+        var marked = cautions.Select(c => c.u.Id).Concat(gone.Select(u => u.Id)).Concat(stopped.Select(u => u.Id)).ToHashSet();
         to.Say($"Units: {units.Count} ({Kinds(units)}).");
         to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row(
             [marked.Contains(u.Id) ? WithBehind(u.Tag, CautionMark) : u.Tag, .. Made.Select(f => Printed(f, u, now))])));
-        if (marked.Count > 0)
+        if (stopped.Count > 0)
+            to.Say(Ours($"* A stop at the head of this paper is about {stopped.Select(u => u.Tag).JoinOrDash()}."));
+        if (cautions.Count + gone.Count > 0)
         {
-            to.Say("* To be cleared up before it is made:");
+            to.Say("* To be cleared up:");
             to.Table(["Box label", "What is wrong", "How to fix it"], cautions.Select(c => Row(
                 c.u.Tag, SheetMarks.Said(data, c.finding), Said(c.finding.Found.Mend, now)))
                 .Concat(gone.Select(u => Row(u.Tag, Ours($"Not in the house any more: {Ours(SinceFrozen.WhyGone(u, now))}"),

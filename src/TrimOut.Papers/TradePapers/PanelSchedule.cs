@@ -41,7 +41,7 @@ internal static class PanelSchedule
             Mains(to, panel);
             Outputs(to, landed, data.House);
             to.Facts("Low-voltage side", "Figure",
-                ("Supply", panel.Type.EntryOfSheet(PanelTypeFacts.Supply)),
+                ("Output voltage; which conductor is plus", Join("; ", [panel.Type.EntryOfSheet(PanelTypeFacts.Supply), Plus(landed)])),
                 ("One output gives at the most", panel.Type.EntryOfSheet(PanelTypeFacts.OutputCurrent)),
                 ("All outputs together give at the most", panel.Type.EntryOfSheet(PanelTypeFacts.TotalCurrent)),
                 ("All units running at once", Sum(landed, CoveringKindFacts.RunningCurrent)),
@@ -50,6 +50,10 @@ internal static class PanelSchedule
             AllAtOnce(to, panel, landed);
         }
     }
+
+    /// <summary>Which conductor is plus, of each cable that is landed; a blank while nothing is, or nobody noted it.</summary>
+    public static Inline Plus(List<HomeRun> landed) => landed.Select(r => r.Cable).OfType<CableType>().DistinctBy(c => c.Id).ToList() is { Count: > 0 } cables
+        ? Join("; ", [.. cables.Select(c => Ours($"{c.Name}: {c.EntryOrBlank(CableTypeFacts.Plus)}"))]) : Blank;
 
     /// <summary>That all units together are more than the panel gives, where they are.</summary>
     private static void AllAtOnce(MarkdownWriter to, Panel panel, List<HomeRun> landed)

@@ -81,6 +81,9 @@ internal sealed class Inline
     /// <summary>Our own words, made strong. Not for typed text: what stands next to the marks decides whether they work.</summary>
     public static Inline Strong(string english) => new(w => w.Of(english), w => $"**{Escaping.Escape(w.Of(english))}**");
 
+    /// <summary>An entry that stands out, with no mark in it.</summary>
+    public static Inline Strong(Inline entry) => new(entry.Plain, w => $"**{entry.Markdown(w)}**");
+
     /// <summary>A link to a section of the same paper.</summary>
     public static Inline LinkTo(string heading) => new(_ => heading, _ => $"[{Escaping.Escape(heading)}](#{Anchor.Of(heading)})");
 

@@ -26,18 +26,32 @@ internal static class OpenStops
         RestsOn.Say(to, data, phases);
     };
 
+    /// <summary>On a paper to work by that prints facts of other phases too: their open stops and those that are mended at one of these facts.</summary>
+    public static Action<MarkdownWriter, PaperData> OfAnd(Phase[] phases, params Fact[] facts) => (to, data) =>
+    {
+        SayStops(to, data, [.. data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase) || IsMendedAt(f, facts))]);
+        RestsOn.Say(to, data, phases);
+    };
+
+    /// <summary>
+    /// The ids of the items of which a stop or a caution is open that is mended at one of these facts: what is printed of them is not to be worked by.
+    /// </summary>
+    public static HashSet<string> ItemsAt(PaperData data, params Fact[] facts) =>
+        [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts)).Select(f => f.Found.Mends.Item)];
+
+    private static bool IsMendedAt(Finding finding, Fact[] facts) => facts.Any(x => x.Field() == finding.Found.Mends.Field);
+
     /// <summary>On a paper that prints a few facts: the open stops and cautions that are mended at one of them.</summary>
     public static Action<MarkdownWriter, PaperData> At(params Fact[] facts) => (to, data) =>
-        SayStops(to, data, [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note }
-            && facts.Any(x => x.Field() == f.Found.Mends.Field))]);
+        SayStops(to, data, [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts))]);
 
     private static void SayStops(MarkdownWriter to, PaperData data, List<Finding> stops)
     {
         if (stops.Count == 0)
             return;
         to.Say(Strong("Stop first.") + (stops.Count == 1
-            ? Ours("1 thing is wrong that this paper is about:")
-            : Ours($"{stops.Count} things are wrong that this paper is about:")));
+            ? Ours("1 thing that this paper is about is wrong:")
+            : Ours($"{stops.Count} things that this paper is about are wrong:")));
         to.Table(["Where", "What is wrong", "How to fix it"], stops.Select(f =>
             Row(NameOf(data.House, f.Subject), SheetMarks.Said(data, f), Said(f.Found.Mend, data.House))));
     }

@@ -48,6 +48,7 @@ internal static class PageStyle
           table:not(:has(th:nth-child(3))) tbody th { width: 50%; }
           p:has(svg) { overflow-x: auto; }
           svg { max-width: none; }
+          p:has(> svg[data-wide])::before { content: "\2194" / ""; display: block; position: sticky; left: 0; width: 6mm; line-height: 1; }
           .wide, .wide tbody, .wide tr, .wide th { display: block; }
           .wide thead { position: absolute; width: 1px; height: 1px; overflow: hidden; clip-path: inset(50%); }
           .wide tr { border: 0.4mm solid #000; margin-bottom: 3mm; }

@@ -20,7 +20,8 @@ public class MeasureFormTests
         var page = MeasureForm.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
         Assert.Equal(["Window W01", "Window W02"], page.QuerySelectorAll("th:first-child").Select(h => h.TextContent)
             .Where(h => h.StartsWith("Window ", StringComparison.Ordinal)));
-        Assert.Equal([["Width", "______", "______", "______"], ["Height", "______", "______", "______"]], page.TableUnder("First measure"));
+        Assert.Equal([["Width: top, middle, bottom", "______", "______", "______"],
+            ["Height: left, middle, right", "______", "______", "______"]], page.TableUnder("First measure"));
         var second = page.QuerySelector("h2#second-measure")!;
         Assert.DoesNotContain(page.QuerySelectorAll("h2#first-measure ~ *").TakeWhile(e => e != second),
             e => e.TextContent.Contains("Smallest", StringComparison.Ordinal));

@@ -54,8 +54,8 @@ public class LabelSheetTests
     {
         var data = FinishedHouse.Data();
         var rows = CsvTableTests.Read(LabelSheet.Paper.Csv!(data));
-        Assert.Equal(["unit", "room", "end", "label", "panel", "output", "cable", "code"], rows[0]);
-        Assert.Equal(["W01", "Kitchen", "window", "P1-W01", "P1", "1", "16/2", $"W01;window;P1-W01;~{HouseMark.Of(data.Log)}"], rows[1]);
+        Assert.Equal(["unit", "room", "end", "label", "panel", "output", "cable", "code", "wrong"], rows[0]);
+        Assert.Equal(["W01", "Kitchen", "window", "P1-W01", "P1", "1", "16/2", $"W01;window;P1-W01;~{HouseMark.Of(data.Log)}", ""], rows[1]);
         Assert.Equal(1 + 2 * 3, rows.Count);
     }
 

@@ -73,12 +73,12 @@ public class WordsTests
                 Assert.StartsWith("# A\n\n**", paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, words), StringComparison.Ordinal);
         }
         // What depends on a count, on a day to come, or on a plan that is not proven.
-        asked.UnionWith(["late: {0}", "{0} more cables beside that of {1}; both ends: {2}.",
+        asked.UnionWith(["late: {0}", "{0} more cables beside each of {1}; both ends: {2}.",
             "1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
             "1 check that could not be made yet", "{0} checks that could not be made yet",
             "Is it done?", "{0} was planned for {1}, and nobody said that it took place.", "Every step of {0} is marked, and {1} is still planned.",
-            "planned for {0}", "Second, apart", "Second, to frame", "1 thing is wrong that this paper is about:",
-            "{0} things are wrong that this paper is about:", "1 box", "{0} boxes",
+            "planned for {0}", "Second, apart", "Second, to frame", "1 thing that this paper is about is wrong:",
+            "{0} things that this paper is about are wrong:", "1 box", "{0} boxes",
             "1 run waits to be cut and has no length yet: it may take more boxes.",
             "{0} runs wait to be cut and have no length yet: they may take more boxes.", "Nothing can be planned yet.",
             "Nothing of it may be cut yet.", "Less of the allowance is cut where the cable may be no longer: {0}.", "{0} {1}, not {2}",
@@ -92,7 +92,7 @@ public class WordsTests
             "? rests on a maker's sheet and was not checked against it"]);
         // What a maker is told of a kit that says less or otherwise than those of the houses above, and of what became of an order.
         asked.UnionWith(["the maker", "the maker: {0} over all", "nobody: nothing comes off",
-            "nobody: it is made as it is ordered", "* To be cleared up before it is made:",
+            "nobody: it is made as it is ordered", "* To be cleared up:",
             "Rests on values that nobody checked.", "Hold them against the makers' sheets first; other values may be a stop.", "Values",
             "all with this part", "nobody: {0} of {1} not checked", "{0}; {1} of {2} not checked",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",

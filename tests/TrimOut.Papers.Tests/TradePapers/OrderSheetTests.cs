@@ -44,13 +44,23 @@ public class OrderSheetTests
     {
         var job = Measured().Window("W02");
         string Markdown() => OrderSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
-        Assert.DoesNotContain("To be cleared up", Markdown(), StringComparison.Ordinal);
+        Assert.DoesNotContain("The order size is", Markdown(), StringComparison.Ordinal);
         job.Say("W01", UnitFacts.OrderWidth, "44 1/2");
         var markdown = Markdown();
         Assert.Contains("| W01\u00A0*", markdown, StringComparison.Ordinal);
         Assert.DoesNotContain("| W02\u00A0*", markdown, StringComparison.Ordinal);
         Assert.Contains("The order size is 44 1/2\" x 60\"; the measures give 45\" x 60\".",
             markdown[markdown.IndexOf("To be cleared up", StringComparison.Ordinal)..], StringComparison.Ordinal);
+    }
+
+    [Fact]
+    public void AUnitOfAStopAtTheHeadIsMarkedInItsRow()
+    {
+        var job = Measured();
+        var markdown = OrderSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
+        Assert.Contains("**Stop first.**", markdown, StringComparison.Ordinal);
+        Assert.Contains("| W01\u00A0*", markdown, StringComparison.Ordinal);
+        Assert.Contains("A stop at the head of this paper is about W01.", markdown, StringComparison.Ordinal);
     }
 
     [Fact]
@@ -391,7 +401,7 @@ public class OrderSheetTests
         var markdown = OrderSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
         Assert.Contains("| W01\u00A0*", markdown, StringComparison.Ordinal);
         Assert.Matches("4[56]\"\u00A0\u2260", markdown);
-        Assert.Matches("(?s)To be cleared up before it is made.*45\".*46\"|To be cleared up before it is made.*46\".*45\"", markdown);
+        Assert.Matches("(?s)To be cleared up:.*45\".*46\"|To be cleared up:.*46\".*45\"", markdown);
         Assert.Contains("two laptops have different ones", markdown, StringComparison.Ordinal);
         var hang = Papers.CrewPapers.HangSheet.Paper.Write(new PaperData(job.Scribe.Log, FinishedHouse.Day, job.Report)).Markdown;
         Assert.Matches("4[56]\"\u00A0\u2260", hang);

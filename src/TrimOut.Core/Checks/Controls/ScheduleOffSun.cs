@@ -10,14 +10,14 @@ namespace TrimOut.Core.Checks.Controls;
 /// <remarks>
 /// <para>Why: a shade that closes after the sun has gone keeps out nothing but the view, and one that opens too early blinds whoever sits there. The times of a
 /// timer are typed once and never looked at again. What closes after sunset is for the night, and is not judged.</para>
-/// <para>To clear: let the preset run at another time, or give the windows of that side a preset of their own; the sun sheet has the times.</para>
+/// <para>To clear: let the preset run at another time, or move the windows of that side to another preset; the sun sheet has the times.</para>
 /// </remarks>
 public sealed class ScheduleOffSun() : Check<Remote>(Subjects.Remotes)
 {
     private static readonly Message ClosesLate = new("{0} on {1} closes {2} at {3}, by day, when the sun has left that glass: at {4} at the latest.", "late");
-    private static readonly Message CloseBefore = new("Let {0} run before the sun comes to that side, or give {1} a preset of their own.");
+    private static readonly Message CloseBefore = new("Let {0} run before the sun comes to that side, or move {1} to another preset.");
     private static readonly Message OpensIntoGlare = new("{0} on {1} opens {2} at {3}, while low sun shines in: from {4} to {5} in {6}.", "glare");
-    private static readonly Message OpenAfter = new("Let {0} run at {1} or later, or give {2} a preset of their own.");
+    private static readonly Message OpenAfter = new("Let {0} run at {1} or later, or move {2} to another preset.");
 
     /// <summary>From so many per cent open on a preset opens a unit, and below it closes it: common practice, no published source.</summary>
     public const int Opens = 50;
@@ -71,19 +71,25 @@ public sealed class ScheduleOffSun() : Check<Remote>(Subjects.Remotes)
 
     private static Outcome.Found? IntoGlare(Remote remote, Preset preset, Arg units, int at, List<FacadeMonth> months)
     {
-        var blinding = (from month in months
-                        from glare in month.Glare
-                        where glare.From <= at && glare.To - at > GlareLet
-                        orderby glare.To descending
-                        select (month.Month, Glare: glare)).ToList();
-        if (blinding.Count == 0)
+        if (Worst(months, at) is not { } found)
             return null;
-        var (worst, span) = blinding[0];
+        var (worst, span) = found;
+        var after = span.To;
+        while (Worst(months, after) is { } next)
+            after = next.Glare.To;
         return new Outcome.Found(
             OpensIntoGlare.With(Arg.Name(preset), Arg.Name(remote), units, Clock(at), Clock(span.From), Clock(span.To),
                 Arg.Value(PresetFacts.RunsFrom, (Month)(worst - 1))),
-            OpenAfter.With(Arg.Name(preset), Clock(span.To), units), FieldRef.To(preset.Item, PresetFacts.RunsAt));
+            OpenAfter.With(Arg.Name(preset), Clock(after), units), FieldRef.To(preset.Item, PresetFacts.RunsAt));
     }
+
+    /// <summary>The low sun that shines at a time and is there longest of all months; null where none does for long.</summary>
+    private static (int Month, ClockSpan Glare)? Worst(List<FacadeMonth> months, int at) =>
+        (from month in months
+         from glare in month.Glare
+         where glare.From <= at && glare.To - at > GlareLet
+         orderby glare.To descending
+         select ((int, ClockSpan)?)(month.Month, glare)).FirstOrDefault();
 
     private static Arg Clock(int minutes) => Arg.Value(PresetFacts.RunsAt, TimeOnly.MinValue.AddMinutes(Math.Min(minutes, ClockSpan.Day - 1)));
 }

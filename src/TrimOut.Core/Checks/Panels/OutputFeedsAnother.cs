@@ -16,7 +16,8 @@ public sealed class OutputFeedsAnother : RunCheck
     private static readonly Message NoWindow = new("With the plug of {0} pulled no window went dead.", "none");
     private static readonly Message TheOutput = new("its output");
     private static readonly Message FindIt =
-        new("Pull one low-voltage plug after the other until this window goes dead; write that output here, or change the two over with the panel off.");
+        new("With the panel off pull one low-voltage plug, switch it on, and see which window stays dead; so on until it is this one. Write that output " +
+            "here, or change the two over with the panel off.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("output-feeds-another", "Output does not feed the window it is written for", Severity.Stop, Phase.Power,

@@ -6,7 +6,7 @@ using TrimOut.Core.Wording;
 
 namespace TrimOut.Core.Checks.Rough;
 
-/// <summary>The cable of an inside mount leaves the wall inside its opening: within its width, its height and its depth.</summary>
+/// <summary>The cable of an inside mount leaves the wall inside its opening: within its width, its height and its depth; of an outside one no deeper.</summary>
 /// <remarks>
 /// <para>Why: a distance that is typed without its point puts the entry into the next room, and a tail and a bracket are reckoned from it.</para>
 /// <para>To clear: put the figure right, or move the entry into the opening while the wall is open. The depth counts once it is measured.</para>
@@ -26,15 +26,20 @@ public sealed class EntryOffOpening : UnitCheck
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject)
     {
-        if (!subject.OnPanel || subject.Window.Mount == Mount.Outside)
-            return new Outcome.DoesNotApply();
         var window = subject.Window;
+        // On the face of the wall there is no depth to measure; where it was measured, no entry lies behind it.
+        var outside = window.Mount == Mount.Outside;
+        if (!subject.OnPanel || (outside && !(subject.EntryBack > window.Depth)))
+            return new Outcome.DoesNotApply();
         var unknown = new List<Outcome.NotChecked>();
         var faults = new List<Outcome.Found>();
         foreach (var (entry, entryFact, limit, limitFact, past) in ((Length?, Fact, Length?, Fact, Message)[])
             [
-                (subject.EntryFromJamb, Entry.FromJambFact(subject), window.KnownWidth, WindowFacts.RoughWidth, PastWidth),
-                (subject.EntryBelowHead, UnitFacts.EntryBelowHead, window.KnownHeight, WindowFacts.RoughHeight, BelowSill),
+                .. outside ? [] : ((Length?, Fact, Length?, Fact, Message)[])
+                [
+                    (subject.EntryFromJamb, Entry.FromJambFact(subject), window.KnownWidth, WindowFacts.RoughWidth, PastWidth),
+                    (subject.EntryBelowHead, UnitFacts.EntryBelowHead, window.KnownHeight, WindowFacts.RoughHeight, BelowSill),
+                ],
                 (subject.EntryBack, UnitFacts.EntryBack, window.Depth, WindowFacts.Depth, TooDeep),
             ])
         {

@@ -22,7 +22,7 @@ public class ScheduleOffSunTests
     {
         var found = Timed("W01", "0", "16:00").SayOf("Sun", PresetFacts.RunsFrom, "may").SayOf("Sun", PresetFacts.RunsTo, "july").FaultOf(Check, "R1");
         Assert.Matches("^Sun on R1 closes W01 at 16:00, by day, when the sun has left that glass: at 1[23]:[0-9]{2} at the latest\\.$", found.Message);
-        Assert.Equal("Let Sun run before the sun comes to that side, or give W01 a preset of their own.", found.Mend);
+        Assert.Equal("Let Sun run before the sun comes to that side, or move W01 to another preset.", found.Mend);
     }
 
     [Fact]
@@ -51,7 +51,16 @@ public class ScheduleOffSunTests
         var found = Timed("W01", "100", "7:00").SayOf("Sun", PresetFacts.RunsFrom, "june").SayOf("Sun", PresetFacts.RunsTo, "june").FaultOf(Check, "R1");
         var glare = Year(90).Months[5].Glare[0];
         Assert.Equal($"Sun on R1 opens W01 at 07:00, while low sun shines in: from {glare.FromShown} to {glare.ToShown} in June.", found.Message);
-        Assert.Equal($"Let Sun run at {glare.ToShown} or later, or give W01 a preset of their own.", found.Mend);
+        Assert.Equal($"Let Sun run at {glare.ToShown} or later, or move W01 to another preset.", found.Mend);
+    }
+
+    /// <summary>The time that is advised is late enough in every month, not in the one alone that is worst at the time that was typed.</summary>
+    [Fact]
+    public void AtTheTimeThatIsAdvisedNoMonthHasLowSun()
+    {
+        var job = Timed("W01", "100", "6:30");
+        var advised = System.Text.RegularExpressions.Regex.Match(job.FaultOf(Check, "R1").Mend, "at ([0-9:]+) or later").Groups[1].Value;
+        Assert.IsType<Outcome.Fine>(job.SayOf("Sun", PresetFacts.RunsAt, advised).Of(Check, "R1"));
     }
 
     [Fact]

@@ -41,6 +41,14 @@ public class EntryOffOpeningTests
         Jobs.Walked().Say("W01", UnitFacts.EntryFromJamb, "38").Say("W01", WindowFacts.Mount, "outside").Silent(Check, "W01");
 
     [Fact]
+    public void OutsideItLiesNoDeeperThanTheOpeningEither()
+    {
+        Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.EntryBack, "5").Silent(Check, "W01");
+        Assert.Equal("The cable leaves the wall 5 1/16\" back from the room face; the opening is 5\" deep.",
+            Jobs.Measured().Say("W01", WindowFacts.Mount, "outside").Say("W01", UnitFacts.EntryBack, "5 1/16").Fault(Check, "W01").Message);
+    }
+
+    [Fact]
     public void AnUnknownDepthIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "depth");
 
     [Fact]
