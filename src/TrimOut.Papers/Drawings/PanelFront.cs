@@ -49,7 +49,7 @@ internal static class PanelFront
         svg.Box(x + 2, y, wide - 4, High, isNotThere ? Pen.Dashed : runs.Count > 0 ? Pen.Thin : Pen.Hair);
         svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture));
         if (!isNotThere)
-            svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4, fill: Fill.Black);
+            svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4);
         if (runs.Count == 0)
         {
             svg.Text(x + wide / 2, y + 38, words.Of("free"), Anchored.Middle);
