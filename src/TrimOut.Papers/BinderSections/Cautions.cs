@@ -22,7 +22,7 @@ internal static class Cautions
                 "and check that it is dead."),
             Strong("Children and cords.") +
                 Ours("A loop or a cord within a child's reach can strangle. Keep cots, beds and furniture that can be climbed away from windows. " +
-                "Leave no free cord, bead chain, hand crank or loop of cable hanging; hand a found one to the crew at once. " +
+                "Leave no free cord, bead chain, hand crank or loop of cable hanging; do not pull at one that you find, and call the crew at once. " +
                 "In the United States 16 CFR 1260 governs operating cords on custom window coverings, in Europe EN 13120 does; " +
                         "these are duties of maker, seller and installer, and the local rules say what holds here."),
             Strong("Moving bars.") +

@@ -67,6 +67,8 @@ internal static class LivingWithIt
             yield return Ours("Charge a unit's own battery when and how the maker's sheet says, with the charger that it names.");
         if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) == Answer.Yes).Select(w => w.Tag).ToList() is { Count: > 0 } ways)
             yield return Ours($"Escape windows: {string.Join(", ", ways)}. Keep them clear, and know how each is opened without power.");
+        if (house.Windows.Where(w => !w.LeftOut && w.Item.Get(WindowFacts.Escape) is null).Select(w => w.Tag).ToList() is { Count: > 0 } open)
+            yield return Ours($"Nobody noted yet whether these are escape windows: {string.Join(", ", open)}.");
         yield return Ours($"In a power cut: {new JobItself(house).EntryOrBlank(HouseFacts.PowerCutTold)}");
         foreach (var kind in KindsInUse.Of(house).Where(k => k.Shown(CoveringKindFacts.WithoutPower) is not null))
             yield return Ours($"{kind.OnPaper()} without power: {kind.Entry(CoveringKindFacts.WithoutPower)}");
