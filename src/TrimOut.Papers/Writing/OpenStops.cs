@@ -20,11 +20,7 @@ internal static class OpenStops
     };
 
     /// <summary>On a paper to work by: the open stops of its phases.</summary>
-    public static Action<MarkdownWriter, PaperData> Of(params Phase[] phases) => (to, data) =>
-    {
-        SayStops(to, data, In(data, phases));
-        RestsOn.Say(to, data, phases);
-    };
+    public static Action<MarkdownWriter, PaperData> Of(params Phase[] phases) => OfAnd(phases);
 
     /// <summary>On a paper to work by that prints facts of other phases too: their open stops and those that are mended at one of these facts.</summary>
     public static Action<MarkdownWriter, PaperData> OfAnd(Phase[] phases, params Fact[] facts) => (to, data) =>
