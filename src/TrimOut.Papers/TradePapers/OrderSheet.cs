@@ -43,7 +43,7 @@ internal static class OrderSheet
             Ours("Left and right are as seen from inside the room, facing the window: for the motor end and for the lead side too."),
             Ours("The lead side is the end at which the low-voltage lead leaves the unit."),
             Ours("The height is, inside, the largest of the opening; outside, from the top of the unit down to the foot of the opening."),
-            Ours("Sizes are in the steps of the maker's sheet: widths rounded down to one, heights up."),
+            Ours("Sizes are in the steps of the maker's sheet: inside, widths rounded down; heights, and widths outside, rounded up."),
             Ours("Mark each box with its box label. What is not clear is asked before it is cut."));
         to.Table(["Kind", "Mount", "What the width is", "Who takes the deduction off", "Motor volts",
             "Roll: standard, fabric at the glass, or reverse, fabric at the room"],
