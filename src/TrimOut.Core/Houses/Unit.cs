@@ -139,6 +139,17 @@ public sealed class Unit : Subject
         ? Length.Max(place.To - entry, entry - place.From)
         : PartWidth;
 
+    /// <summary>
+    /// The tail that no stop speaks of: half of the width that it is held against, or the way to the motor where that is longer, as far as they are
+    /// known; null while neither is.
+    /// </summary>
+    public Length? LeastTail => Longer(ToFarEnd / 2, WayToMotor);
+
+    /// <summary>The tail that is planned for it: all of that width, or the way to the motor where that is longer; null while neither is known.</summary>
+    public Length? WholeTail => Longer(ToFarEnd, WayToMotor);
+
+    private static Length? Longer(Length? one, Length? other) => (one, other) is ({ } first, { } second) ? Length.Max(first, second) : one ?? other;
+
     /// <summary>Whether its cable comes out beside another unit of its window, and has to go along the head behind that one.</summary>
     public bool IsBehindOthers => Window.Units.Length > 1 && (EntryAlong, Place) is ({ } entry, { } place) && (entry < place.From || entry > place.To);
 

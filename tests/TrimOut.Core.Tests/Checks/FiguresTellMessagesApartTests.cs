@@ -127,6 +127,7 @@ public class FiguresTellMessagesApartTests
         SheetContradictsItself: name ordered power
         StepOffUnits: inches millimetres
         StepPassedOver: again marked-before
+        Tail: if-there-is
         TailUnderHalfWidth: far-end
         TailUnderWholeWidth: far-end
         UnitsUnlike: two-opacities

@@ -13,7 +13,6 @@ namespace TrimOut.Core.Checks.Rough;
 public sealed class TailShortOfMotor : RunCheck
 {
     private static readonly Message Short = new("The tail is {0}; the way to the motor on the {1} is {2}.");
-    private static readonly Message PullMore = new("Pull {0} more to the window now.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-short-of-motor", "Tail does not reach the motor", Severity.Stop, Phase.RoughIn,
@@ -48,7 +47,6 @@ public sealed class TailShortOfMotor : RunCheck
         return tail >= path
             ? new Outcome.Fine(working)
             : new Outcome.Found(Short.With(tail, Arg.Value(UnitFacts.LeadSide, motor), Arg.AtLeast(path)),
-                Tail.Mend(subject, PullMore.With(Arg.AtLeast(path - tail))),
-                Tail.Field(subject), working);
+                Tail.Mend(subject, tail), Tail.Field(subject), working);
     }
 }

@@ -13,7 +13,6 @@ public sealed class TailUnderHalfWidth : RunCheck
 {
     private static readonly Message Short = new("The tail is {0}; half of the width is {1}.");
     private static readonly Message ShortOfSeveral = new("The tail is {0}; half of the way along the head to its far end is {1}.", "far-end");
-    private static readonly Message PullMore = new("Pull {0} more to the window now: that makes the whole width. {1} more is the least.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-half-width", "Tail is shorter than half the window", Severity.Stop, Phase.RoughIn,
@@ -29,6 +28,6 @@ public sealed class TailUnderHalfWidth : RunCheck
         return tail >= width / 2
             ? new Outcome.Fine(working)
             : new Outcome.Found((subject.Unit.IsBehindOthers ? ShortOfSeveral : Short).With(tail, Arg.AtLeast(width / 2)),
-                Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail), Arg.AtLeast(width / 2 - tail))), Tail.Field(subject), working);
+                Tail.Mend(subject, tail), Tail.Field(subject), working);
     }
 }

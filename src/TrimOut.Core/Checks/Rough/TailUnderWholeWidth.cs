@@ -13,7 +13,6 @@ public sealed class TailUnderWholeWidth : RunCheck
 {
     private static readonly Message Short = new("The tail is {0}; the width is {1}.");
     private static readonly Message ShortOfSeveral = new("The tail is {0}; the way along the head to its far end is {1}.", "far-end");
-    private static readonly Message PullMore = new("Pull {0} more to the window now, if there is cable to pull.");
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("tail-under-whole-width", "Tail is shorter than the window", Severity.Caution, Phase.RoughIn,
@@ -31,6 +30,6 @@ public sealed class TailUnderWholeWidth : RunCheck
         return tail >= width
             ? new Outcome.Fine(working)
             : new Outcome.Found((subject.Unit.IsBehindOthers ? ShortOfSeveral : Short).With(tail, width),
-                Tail.Mend(subject, PullMore.With(Arg.AtLeast(width - tail))), Tail.Field(subject), working);
+                Tail.Mend(subject, tail), Tail.Field(subject), working);
     }
 }

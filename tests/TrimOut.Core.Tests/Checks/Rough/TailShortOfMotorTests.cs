@@ -66,7 +66,7 @@ public class TailShortOfMotorTests
     public void WhatIsPulledIsWhatIsMissing()
     {
         var job = Jobs.Roughed().Say("W01", RunFacts.TailAtWindow, "5");
-        Assert.Equal("Pull 3\" more to the window now.", job.Fault(Check, "W01").Mend);
+        Assert.Equal("Pull 31\" more to the window now: that makes the whole width. 13\" more is the least.", job.Fault(Check, "W01").Mend);
         Assert.StartsWith("Look for slack behind the drywall first", job.Mark("W01", "cable-found").Fault(Check, "W01").Mend,
             System.StringComparison.Ordinal);
     }
