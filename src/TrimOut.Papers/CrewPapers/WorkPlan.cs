@@ -30,8 +30,9 @@ internal static class WorkPlan
                     + $"{due.Units.JoinOrDash()}. Ask the maker, or move the visit.")
                 : Ours($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: "
                     + $"{due.Units.JoinOrDash()}."));
-        if (VisitPlan.BoxesTooLate(data.House).ToList() is [var first, ..] late)
-            to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and expected later: {late.Select(b => b.Unit.Tag).JoinOrDash()}."));
+        if (VisitPlan.BoxesTooLate(data.House, data.Date).ToList() is [var first, ..] late)
+            to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and not here before: "
+                + $"{late.Select(b => (Inline?)Join(" ", [b.Unit.Tag, b.Comes.OnPaper()])).JoinOrDash()}."));
         if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)
             to.Say($"Of no phase, so that nothing is asked for before them: {without.Select(v => v.Show(VisitFacts.What)).JoinOrDash()}.");
         foreach (var (visit, says) in Planned(data.House).SelectMany(v => VisitDoubt.Of(v).Select(d => (v, d))))

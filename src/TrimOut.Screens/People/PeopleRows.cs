@@ -32,7 +32,7 @@ internal static class PeopleRows
     {
         var house = context.House;
         var boxes = AwaitedBox.Of(house, context.Report, context.Today).ToList();
-        var late = VisitPlan.BoxesTooLate(house).ToDictionary(b => b.Unit.Id);
+        var late = VisitPlan.BoxesTooLate(house, context.Today).ToDictionary(b => b.Unit.Id);
         var due = VisitPlan.ReadyBy(house, context.OpenPhases).ToList();
         return
         [

@@ -72,7 +72,7 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
         if (VisitPlan.Order(context.House) is { } due)
             area.PutFit(1, 1, area.Width - 1, $"{(due.IsTooLate(context.Today) ? "TOO LATE to order" : "To be ordered")} by "
                 + $"{Day(due.By)}, to be here on {Day(due.Needed)}: {string.Join(", ", due.Units)}", due.IsTooLate(context.Today) ? Tone.Stop : Tone.Caution);
-        else if (VisitPlan.BoxesTooLate(context.House).ToList() is [var first, ..] late)
+        else if (VisitPlan.BoxesTooLate(context.House, context.Today).ToList() is [var first, ..] late)
             area.PutFit(1, 1, area.Width - 1, $"NOT HERE IN TIME, on {Day(first.Needed)}: {string.Join(", ", late.Select(b => b.Unit.Tag))}", Tone.Stop);
         area.PutFit(1, 0, area.Width - 1, nobody ? "Nobody is chosen to call after handover yet: Enter on a contact says so."
             : "On the papers of the crew; who is called after handover stands in the binder.", nobody ? Tone.Caution : Tone.Dim);
@@ -203,7 +203,8 @@ internal sealed record PeopleScreen(string? RowId, int At) : IFiltered, IAsked, 
                 y = area.PutWrapped(0, y, 4, doubtful.In(context.House), Tone.Caution);
             foreach (var before in VisitPlan.Before(visit, context.OpenPhases))
                 y = area.PutWrapped(0, y, 3, $"Before it, {before.Phase.Full()}: {string.Join(", ", before.Who)}", Tone.Caution);
-            if (VisitPlan.FirstVisit(context.House, Phase.Hang)?.Id == visit.Id && VisitPlan.BoxesTooLate(context.House).ToList() is { Count: > 0 } late)
+            if (VisitPlan.FirstVisit(context.House, Phase.Hang)?.Id == visit.Id
+                && VisitPlan.BoxesTooLate(context.House, context.Today).ToList() is { Count: > 0 } late)
                 y = area.PutWrapped(0, y, 4, $"Not here by then: {string.Join(", ", late.Select(b => $"{b.Unit.Tag} ({Day(b.Comes)})"))}", Tone.Caution);
             area.PutWrapped(0, y, 5, visit.Show(VisitFacts.Note), Tone.Dim);
         }

@@ -46,7 +46,7 @@ internal static class PeopleVerb
                     string.Join(", ", VisitPlan.Lacks(visit).Select(f => f.Name)),
                     string.Join(", ", atOnce[visit.Id].Select(t => $"{t.Who.Name}: {t.Other.Name}")),
                     string.Join(" ", VisitDoubt.Of(visit).Select(d => d.In(house))));
-            var tooLate = VisitPlan.BoxesTooLate(house).ToDictionary(b => b.Unit.Id);
+            var tooLate = VisitPlan.BoxesTooLate(house, today).ToDictionary(b => b.Unit.Id);
             foreach (var box in AwaitedBox.Of(house, CheckReport.Of(house), today))
                 Common.Row("box", box.Unit.Tag, box.Unit.Show(UnitFacts.ExpectedOn), box.Why.In(house), box.Reorder ? "reorder" : "",
                     tooLate.TryGetValue(box.Unit.Id, out var late) ? Iso(late.Needed) : "");

@@ -106,11 +106,16 @@ public static class VisitPlan
     /// that fitting takes. Where no day is noted for a box, it can't be here before its order and the days that orders take.
     /// </summary>
     /// <param name="house">The house.</param>
-    public static IEnumerable<BoxTooLate> BoxesTooLate(House house)
+    /// <param name="today">The day on which it is looked at: what is not here does not come before it; null where only the house is to speak.</param>
+    public static IEnumerable<BoxTooLate> BoxesTooLate(House house, DateOnly? today = null)
     {
         if (Needed(house, Phase.Hang) is not { } needed)
             return [];
-        return house.Units.Where(u => !u.BoxIsHere && !AlreadyHere.Hangs(u) && Comes(u) > needed).Select(u => new BoxTooLate(u, Comes(u)!.Value, needed));
+        return house.Units.Where(u => !u.BoxIsHere && !AlreadyHere.Hangs(u)).Select(u => (Unit: u, Comes: Earliest(u)))
+            .Where(b => b.Comes > needed).Select(b => new BoxTooLate(b.Unit, b.Comes!.Value, needed));
+
+        DateOnly? Earliest(Unit unit) => Comes(unit) is { } noted ? noted < today ? today : noted
+            : unit.Item.Get(UnitFacts.OrderedOn) is not null ? today : null;
     }
 
     /// <summary>The first day on which a box can be here: its own, else that of the order and the days that orders take; null while unknown.</summary>
@@ -157,7 +162,7 @@ public sealed record PhaseDue(OpenPhase Open, DateOnly By);
 
 /// <summary>A box that comes after the day on which it must be there.</summary>
 /// <param name="Unit">The unit.</param>
-/// <param name="Comes">The day on which it is expected; where none is noted, the first on which it can be here.</param>
+/// <param name="Comes">The day on which it is expected; where none is noted, or it is past, the first on which it can be here.</param>
 /// <param name="Needed">The day on which it must be there.</param>
 public sealed record BoxTooLate(Unit Unit, DateOnly Comes, DateOnly Needed);
 

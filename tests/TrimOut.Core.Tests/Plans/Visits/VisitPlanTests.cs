@@ -1,3 +1,4 @@
+using System.Globalization;
 using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
@@ -136,6 +137,21 @@ public class VisitPlanTests
             job.Say("W01", UnitFacts.ExpectedOn, expected);
         Assert.Equal(late ? ["W01"] : [], VisitPlan.BoxesTooLate(job.House).Select(b => b.Unit.Tag));
         Assert.Empty(VisitPlan.BoxesTooLate(job.Say("W01", UnitFacts.Arrival, "arrived").House));
+    }
+
+    /// <summary>What is not here does not come before the day on which that is seen: a day that is past is no promise.</summary>
+    [Theory]
+    [InlineData("2026-05-10", "2026-05-12", "2026-05-11", null)]
+    [InlineData("2026-05-10", "2026-05-12", "2026-05-13", "2026-05-13")]
+    [InlineData(null, "2026-05-12", "2026-05-12", null)]
+    [InlineData(null, "2026-05-12", "2026-05-13", "2026-05-13")]
+    public void ABoxThatIsOverdueOnTheDayOfTheVisitIsTooLateToo(string? expected, string visit, string today, string? comes)
+    {
+        var job = With($"{visit} Hang").Say("W01", UnitFacts.OrderedOn, "2026-05-01");
+        if (expected is not null)
+            job.Say("W01", UnitFacts.ExpectedOn, expected);
+        Assert.Equal(comes is null ? [] : [DateOnly.Parse(comes, CultureInfo.InvariantCulture)],
+            VisitPlan.BoxesTooLate(job.House, DateOnly.Parse(today, CultureInfo.InvariantCulture)).Select(b => b.Comes));
     }
 
     [Fact]
