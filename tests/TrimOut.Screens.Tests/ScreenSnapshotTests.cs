@@ -46,7 +46,7 @@ public class ScreenSnapshotTests
         ["figures"] = ["y"],
         ["figures-of-a-fact"] = ["4", "enter", "y"],
         ["figures-of-a-panel"] = ["3", "y"],
-        ["figures-of-a-cut-plan"] = ["4", "p", "right", "y"],
+        [OfACut] = ["4", "p", "right", "y"],
         ["keys"] = ["?"],
         ["find"] = [":"],
         ["new-window"] = ["n"],
@@ -55,6 +55,9 @@ public class ScreenSnapshotTests
         ["close-house"] = ["esc"],
         ["picker"] = ["esc", "y"],
     };
+
+    /// <summary>The screen for which a run has to wait that may be cut.</summary>
+    private const string OfACut = "figures-of-a-cut-plan";
 
     /// <summary>The keys to every screen that is approved.</summary>
     internal static IEnumerable<string[]> EveryWay => Ways.Values;
@@ -115,7 +118,8 @@ public class ScreenSnapshotTests
 
     internal static Frame Draw(string name, int width, int height, Glyphs? glyphs = null)
     {
-        var shell = new ShellState(new TestDesk(Clock), SampleHouse.Open("ridge-house", Clock), Look.Dark, glyphs);
+        var house = name == OfACut ? SampleHouse.OpenWithACut(Clock) : SampleHouse.Open("ridge-house", Clock);
+        var shell = new ShellState(new TestDesk(Clock), house, Look.Dark, glyphs);
         foreach (var key in Ways[name])
             shell.Press(key);
         return shell.Draw(width, height);

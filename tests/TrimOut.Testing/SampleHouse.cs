@@ -1,4 +1,7 @@
+using TrimOut.Core.Decisions;
+using TrimOut.Core.Facts;
 using TrimOut.Core.History;
+using TrimOut.Core.Houses;
 
 namespace TrimOut.Testing;
 
@@ -14,4 +17,13 @@ public static class SampleHouse
 
     /// <summary>Open in memory, for the crew member of that name.</summary>
     public static Scribe Open(string name, TimeProvider clock, string by = "Ash") => new(new MemoryStore("test-laptop", Changes(name)), clock, by);
+
+    /// <summary>The ridge house with a listing that lets its one run that waits be cut; in the sample it is held back for its cable.</summary>
+    public static Scribe OpenWithACut(TimeProvider clock)
+    {
+        var scribe = Open("ridge-house", clock);
+        var cable = scribe.House.ItemsOf(ItemKind.CableType).Single(c => scribe.House.NameOf(c) == "18/2");
+        scribe.Record(SetFact.Typed(scribe.House, cable, CableTypeFacts.Listing, "cl2p").Value);
+        return scribe;
+    }
 }

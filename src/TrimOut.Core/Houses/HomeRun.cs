@@ -69,8 +69,8 @@ public sealed class HomeRun : Subject
     public Length? AtLeast => LegsLength is { } legs ? legs + (TailAtWindow ?? Length.Zero) + (TailAtPanel ?? Length.Zero) : null;
 
     /// <summary>
-    /// Legs and both tails, planned where none was measured: the way along the head to the far end of its unit, and what the house plans at its
-    /// panels; null while a part is not known.
+    /// Legs and both tails, planned where none was measured, at the window also where it is under half of what it is held against: the way along the head to
+    /// the far end of its unit, and what the house plans at its panels; null while a part is not known.
     /// </summary>
     public Length? Planned => LegsLength + PlannedTailAtWindow + PlannedTailAtPanel;
 
@@ -146,7 +146,8 @@ public sealed class HomeRun : Subject
     private Voltage? Arrives(Current? drawn) => Supply is { } supply && OneWay is { } way && OhmsPerMetre is { } ohms && drawn is { } current
         ? TwoWire.Arrives(supply, way, ohms, current) : null;
 
-    private Length? PlannedTailAtWindow => TailAtWindow ?? Unit.ToFarEnd;
+    /// <summary>A tail that is shorter than half of the width is not what a cable is cut for: the next one would be as short.</summary>
+    private Length? PlannedTailAtWindow => TailAtWindow is { } left && !(left < Unit.ToFarEnd / 2) ? left : Unit.ToFarEnd ?? TailAtWindow;
 
     private Length? PlannedTailAtPanel => TailAtPanel ?? House.Job.Get(HouseFacts.PanelTail);
 

@@ -37,7 +37,7 @@ internal static class CutList
                 : Ours($"{waiting} runs wait to be cut and have no length yet: they may take more boxes."));
         if (cable.Plan is null)
             to.Say(waiting > 0 ? "Nothing can be planned yet."
-                : cable.Cuts.TooLong.IsEmpty ? "Nothing of it waits to be cut." : "Nothing of it may be cut yet.");
+                : cable.Cuts.Held.IsEmpty ? "Nothing of it waits to be cut." : "Nothing of it may be cut yet.");
         else if (!cable.Plan.Value.Ok)
             to.Say($"There is no plan: {cable.Plan.Value.Reason}");
         else

@@ -42,19 +42,27 @@ internal static class PullSheet
             data.House.Runs.Select(r => Row(
                 r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
                 r.EntryOrBlank(RunFacts.Cable),
-                r.Legs.IsEmpty ? Blank : r.Legs.Select(LegText.Of).JoinOrDash("; "), CutTo(r),
+                LegsOf(r), CutTo(r),
                 r.BySheet(MayBe), Ticks.Of(r.Unit, "cable-pulled"))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
             return;
         var job = new JobItself(data.House);
         to.Say(Ours($"\"Cut to\" is the legs, an allowance on them of {job.BegunEntry(HouseFacts.CableAllowance, "%")} for bends and slack, and both tails.")
-            + Ours($"Where no tail was measured it takes the way to the far end of the unit, and at the panel {job.BegunEntry(HouseFacts.PanelTail)}."));
+            + Ours($"Where no tail was measured, or one under half of the width, it takes the way to the far end of the unit; "
+                + $"where none was measured at the panel, {job.BegunEntry(HouseFacts.PanelTail)}."));
         if (data.House.Runs.Where(r => r.ShownBeforeLimit is not null).ToList() is { Count: > 0 } limited)
         {
             to.Say(Ours(
                 $"Less of the allowance is cut where the cable may be no longer: {limited.Select(r => (Inline?)r.BySheet(Limited)).JoinOrDash("; ")}."));
         }
+    }
+
+    /// <summary>Its legs; of one that goes on from the window end of another, also that.</summary>
+    private static Inline LegsOf(HomeRun run)
+    {
+        var legs = run.Legs.IsEmpty ? Blank : run.Legs.Select(LegText.Of).JoinOrDash("; ");
+        return run.BranchesOff is { } first ? Ours($"a branch off {first.Name}; {legs}") : legs;
     }
 
     /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
@@ -77,7 +85,7 @@ internal static class PullSheet
             ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail as left", "Tail at panel", "Spare cables"],
             data.House.Runs.Select(r => Row(
                 r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
-                r.BySheet(x => (TailAtLeast(x.Unit)?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash()),
+                r.BySheet(x => (x.Unit.LeastTail?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash()),
                 TailLeft(r), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
@@ -89,15 +97,6 @@ internal static class PullSheet
                 Ticks.Of(r.Unit, "wall-photographed"))));
         to.Say("Pictures stand with their paths in the test record.");
     }
-
-    /// <summary>
-    /// What no stop speaks of: half the width that the tail is held against, and the way to the motor where that is longer; null while neither is known.
-    /// </summary>
-    private static Length? TailAtLeast(Unit unit) => (unit.ToFarEnd / 2, unit.WayToMotor) switch
-    {
-        ({ } half, { } way) => Length.Max(half, way),
-        (var half, var way) => half ?? way,
-    };
 
     private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank
         : run.Shown(RunFacts.SpareEnds) is { } ends ? Ours($"{count}: {ends}") : count;
@@ -124,20 +123,30 @@ internal static class PullSheet
                 Long(g.First().Cable!.OnHand, data.House)
                     ?? Blank)),
             "No cable is chosen yet.");
-        var held = data.House.Runs.Where(r => r is { Cable: not null, IsTooLong: true } && !HouseCuts.IsPulled(r)).ToList();
-        if (held.Count > 0)
-            to.Say(Ours($"Longer than its cable may be, and not among these: {held.Select(r => (Inline)r.Name).JoinOrDash()}."));
+        foreach (var held in data.House.Runs.Where(r => r.Cable is not null && !HouseCuts.IsPulled(r)).GroupBy(HouseCuts.WhyHeld).Where(g => g.Key is not null)
+            .OrderBy(g => g.Key))
+        {
+            var names = held.Select(r => (Inline)r.Name).JoinOrDash();
+            to.Say(held.Key == HeldBack.TooLong ? Ours($"Longer than its cable may be, and not among these: {names}.")
+                : Ours($"Not listed for where it goes, and not among these: {names}."));
+        }
     }
 
     /// <summary>The runs whose length is known and that may have it; what was pulled already was cut.</summary>
-    private static IEnumerable<HomeRun> MayBeCut(IEnumerable<HomeRun> runs) => runs.Where(r => r.Needed is not null && (!r.IsTooLong || HouseCuts.IsPulled(r)));
+    private static IEnumerable<HomeRun> MayBeCut(IEnumerable<HomeRun> runs) =>
+        runs.Where(r => r.Needed is not null && (HouseCuts.WhyHeld(r) is null || HouseCuts.IsPulled(r)));
 
     private static Length? Together(IEnumerable<HomeRun> runs) =>
         MayBeCut(runs).Select(r => r.Needed).OfType<Length>().ToList() is { Count: > 0 } known ? known.Aggregate((sum, l) => sum + l) : null;
 
-    /// <summary>What is cut for a run; nothing for one that may not be that long.</summary>
-    private static Inline CutTo(HomeRun run) => run.IsTooLong
-        ? run.BySheet(r => r.IsTooLong ? Ours("Longer than its cable may be: do not cut.") : Blank)
+    /// <summary>What is cut for a run; nothing for one that is not to be cut.</summary>
+    private static Inline CutTo(HomeRun run) => HouseCuts.WhyHeld(run) is not null
+        ? run.BySheet(r => HouseCuts.WhyHeld(r) switch
+        {
+            HeldBack.TooLong => Ours("Longer than its cable may be: do not cut."),
+            HeldBack.NotListed => Ours("Not listed for where it goes: do not cut."),
+            _ => Blank,
+        })
         : run.ShownNeeded is { } needed ? Figure(needed).MarkedBy(run.UncheckedInNeeded, run.Unit) : Blank;
 
     private static Inline Limited(HomeRun run) =>

@@ -31,12 +31,12 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
             IsFigure: true),
         new(Heads("With tails", "legs and both tails as measured: what current goes through, one way"), 27, 10, r => Run(r.OneWay, r), IsFigure: true),
         new(Heads("To cut", "what comes off the box, as in the cut plan: legs with the allowance, and tails as measured or planned; or that it is "
-            + "pulled, or too long to be cut"), 38,
-            8, r => HouseCuts.IsPulled(r) ? "pulled" : r.IsTooLong ? "too long" : r.ShownNeeded ?? "", IsFigure: true)
+            + "pulled, or too long or unlisted and not to be cut"), 38,
+            8, r => HouseCuts.IsPulled(r) ? "pulled" : Held(r) ?? r.ShownNeeded ?? "", IsFigure: true)
         {
             // That it may be cut so long is another figure, which stands beside it.
             Unchecked = r => HouseCuts.IsPulled(r) ? []
-                : r.IsTooLong ? UncheckedValues.Read(r.Unit, u => u.Run!.IsTooLong).Unchecked : r.UncheckedInNeeded,
+                : Held(r) is not null ? UncheckedValues.Read(r.Unit, u => Held(u.Run!)).Unchecked : r.UncheckedInNeeded,
         },
         new(Heads("Longest", "the longest run by the maker's table and by voltage drop, the tighter of them; with ~ the one of your own loop budget, where "
             + "neither is known; a ? behind a figure: it rests on a maker's sheet, and nobody checked it against that sheet yet"),
@@ -46,6 +46,13 @@ internal sealed record CableColumn(Sign Sign, int At, int Cells, Func<HomeRun, s
         new(Heads("On", "panel and output that it lands on"), 76, 12,
             r => r is { Panel: { } panel, Output: { } output } ? string.Create(CultureInfo.InvariantCulture, $"{panel.Name}-{output}") : ""),
     ];
+
+    private static string? Held(HomeRun run) => HouseCuts.WhyHeld(run) switch
+    {
+        HeldBack.TooLong => "too long",
+        HeldBack.NotListed => "unlisted",
+        _ => null,
+    };
 
     /// <summary>The columns that all of it takes.</summary>
     public static readonly int Width = All.Max(c => c.At + c.Cells) + 1;

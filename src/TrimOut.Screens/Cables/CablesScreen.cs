@@ -131,7 +131,7 @@ internal sealed record CablesScreen(int Selected) : IFiltered, IAsked, ITable
             y = area.PutWrapped(0, y, 2, $"No length is known of leg {string.Join(", ", blank)}, so no length of the run is. Enter opens its details.",
                 Tone.Caution);
         }
-        if (run.ShownBeforeLimit is { } whole && !run.IsTooLong && !HouseCuts.IsPulled(run) && y < area.Height)
+        if (run.ShownBeforeLimit is { } whole && HouseCuts.WhyHeld(run) is null && !HouseCuts.IsPulled(run) && y < area.Height)
         {
             y = area.PutWrapped(0, y, 2,
                 UncheckedValues.Marked($"Cut {run.ShownNeeded}, not {whole}: its cable may be no longer.", run.UncheckedInNeeded.Count > 0),

@@ -92,7 +92,7 @@ internal sealed record CutPlanScreen(House House, ImmutableArray<PlannedCable> P
             y = area.PutWrapped(1, y, 3,
                 plan.Cuts.WithoutLength.Length > 0
                 ? "Nothing can be planned of this cable yet: the runs that wait to be cut have no length, and what is missing is said below."
-                : !plan.Cuts.TooLong.IsEmpty ? "Nothing may be cut of this cable yet, and why is said below."
+                : !plan.Cuts.Held.IsEmpty ? "Nothing may be cut of this cable yet, and why is said below."
                 : plan.Cuts.LeftOut.Any(l => l.Subject is HomeRun)
                 ? "Nothing is left to cut of this cable: no run of it waits to be cut, and why is said below."
                 : "No run is to be cut of this cable.", Tone.Strong);

@@ -159,9 +159,11 @@ public class CardTests
     [Fact]
     public void BesideTheCutPlanEachRunStandsWithItsMarksAndItsBox()
     {
-        var shell = Ridge("4", "p");
+        var shell = new ShellState(new TestDesk(Clock), SampleHouse.OpenWithACut(Clock), Look.Dark);
+        foreach (var key in (string[])["4", "p"])
+            shell.Press(key);
         var screen = (TrimOut.Screens.Cables.CutPlanScreen)shell.Screen;
-        while (screen.Boxes == 0)
+        for (var cable = 0; screen.Boxes == 0 && cable < screen.Plans.Length; cable++)
         {
             shell.Press("right");
             screen = (TrimOut.Screens.Cables.CutPlanScreen)shell.Screen;

@@ -188,7 +188,7 @@ public class FilterTests
     [Fact]
     public void TheCutPlanFindsTheBoxThatARunComesOutOf()
     {
-        var shell = new ShellState(new TestDesk(Clock), SampleHouse.Open("ridge-house", Clock), Look.Dark);
+        var shell = new ShellState(new TestDesk(Clock), SampleHouse.OpenWithACut(Clock), Look.Dark);
         foreach (var key in new[] { "4", "p", "/" })
             shell.Press(key);
         shell.TextChanged("w08");

@@ -33,6 +33,14 @@ public sealed class CableNotListed : RunCheck
         new Source(CableListings.Edition + "; the code in force governs",
             "air-handling space: CL2P; between floors: CL2R; in a wall: CL2; or what may stand in for these, or a conduit that relaxes it"));
 
+    /// <summary>Whether a run has a cable that is not listed for where it goes, and nobody waived that: such a one is not to be cut.</summary>
+    internal static bool IsOpen(HomeRun run)
+    {
+        var check = new CableNotListed();
+        return check.Judge(run) is Outcome.Found found && found.Each.Any(f => !run.House.Waivers.Any(w =>
+            w.About == run.Id && w.Check == check.Info.Id && WaivedFigures.Are(w, f.Message, run.House)));
+    }
+
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {

@@ -1,4 +1,5 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Checks.Cables;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Units;
@@ -12,10 +13,10 @@ namespace TrimOut.Core.Plans.Cutting;
 public sealed record CableCuts(CableType Cable, CutOrder Order, ImmutableArray<(Subject Subject, string Why)> LeftOut)
 {
     /// <summary>Runs that wait to be cut and are not in the order, because their length is not known yet.</summary>
-    public ImmutableArray<HomeRun> WithoutLength => [.. Waiting.Where(r => !r.IsTooLong)];
+    public ImmutableArray<HomeRun> WithoutLength => [.. Waiting.Where(r => HouseCuts.WhyHeld(r) is null)];
 
-    /// <summary>Runs that wait to be cut and are held back, because they are longer than their cable may be.</summary>
-    public ImmutableArray<HomeRun> TooLong => [.. Waiting.Where(r => r.IsTooLong)];
+    /// <summary>Runs that wait to be cut and are held back.</summary>
+    public ImmutableArray<HomeRun> Held => [.. Waiting.Where(r => HouseCuts.WhyHeld(r) is not null)];
 
     private IEnumerable<HomeRun> Waiting => LeftOut.Select(l => l.Subject).OfType<HomeRun>().Where(r => !HouseCuts.IsPulled(r));
 
@@ -35,9 +36,8 @@ public static class HouseCuts
     /// <param name="house">The house.</param>
     /// <param name="lossPerCut">Cable lost at each cut.</param>
     /// <remarks>
-    /// A run is in it until its cable is said to be pulled, and not while it is longer than it may be. Its
-    /// length is <see cref="HomeRun.Needed"/>; a run with the same bundle as
-    /// another comes from another box. Boxes of the length on the kit's sheet may be bought.
+    /// A run is in it until its cable is said to be pulled, and not while it is held back. Its length is <see cref="HomeRun.Needed"/>; a run with the same
+    /// bundle as another comes from another box. Boxes of the length on the kit's sheet may be bought.
     /// </remarks>
     public static ImmutableArray<CableCuts> Orders(House house, Length lossPerCut) =>
     [
@@ -52,9 +52,10 @@ public static class HouseCuts
         var runs = house.Runs.Where(r => r.Cable?.Id == cable.Id).ToArray();
         var boxes = house.Boxes.Where(b => b.Cable?.Id == cable.Id).ToArray();
         var pulled = runs.Where(IsPulled).ToHashSet();
-        var tooLong = runs.Where(r => r.IsTooLong && !pulled.Contains(r)).ToHashSet();
+        var held = runs.Where(r => !pulled.Contains(r)).Select(r => (Run: r, Why: WhyHeld(r))).Where(r => r.Why is not null)
+            .ToDictionary(r => r.Run, r => r.Why!.Value);
         var order = new CutOrder(
-            [.. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is not null)
+            [.. runs.Where(r => !pulled.Contains(r) && !held.ContainsKey(r) && r.Needed is not null)
                 .Select(r => new Piece(r.Name, r.Needed!.Value, r.Item.Get(RunFacts.Bundle)))],
             [.. boxes.Where(b => b.Left > Length.Zero).Select(b => new StockBox(b.Name, b.Left!.Value))],
             lossPerCut,
@@ -65,13 +66,20 @@ public static class HouseCuts
         return new CableCuts(cable, order,
         [
             .. runs.Where(pulled.Contains).Select(r => ((Subject)r, "pulled already")),
-            .. runs.Where(tooLong.Contains).Select(r => ((Subject)r, "longer than its cable may be: not to be cut")),
-            .. runs.Where(r => !pulled.Contains(r) && !tooLong.Contains(r) && r.Needed is null)
+            .. held.Select(h => ((Subject)h.Key, h.Value switch
+            {
+                HeldBack.TooLong => "longer than its cable may be: not to be cut",
+                _ => "not listed for where it goes: not to be cut",
+            })),
+            .. runs.Where(r => !pulled.Contains(r) && !held.ContainsKey(r) && r.Needed is null)
                 .Select(r => ((Subject)r, "its length is not known: legs, tails, allowance")),
             .. boxes.Where(b => b.Left is null).Select(b => ((Subject)b, "how much is left in it is not known")),
             .. boxes.Where(b => b.Left == Length.Zero).Select(b => ((Subject)b, "it is empty")),
         ]);
     }
+
+    /// <summary>Why the cable of a run is not to be cut; null where it may be, as far as is known.</summary>
+    public static HeldBack? WhyHeld(HomeRun run) => run.IsTooLong ? HeldBack.TooLong : CableNotListed.IsOpen(run) ? HeldBack.NotListed : null;
 
     /// <summary>Whether the cable of a run is said to be pulled: then it is in no order.</summary>
     public static bool IsPulled(HomeRun run) => run.Unit.MarkOf(Phases.StepList.Find(Pulled)!) is not null;

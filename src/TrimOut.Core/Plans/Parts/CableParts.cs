@@ -15,7 +15,8 @@ internal static class CableParts
     private static readonly Message PanelTail = new("tail at the panel {0}");
     private static readonly Message BegunBy = new("{0}: what the program began with, typed by nobody");
     private static readonly Message NoLength = new("no length yet");
-    private static readonly Message HeldBack = new("longer than its cable may be, and not to be cut");
+    private static readonly Message TooLong = new("longer than its cable may be, and not to be cut");
+    private static readonly Message NotListed = new("not listed for where it goes, and not to be cut");
     private static readonly Message LessAllowance = new("less of the allowance, for the cable may be no longer");
     private static readonly Message SparesBeside = new("spare cables beside it not counted");
     private static readonly Message NoneMayBeCut = new("no run that waits may be cut yet");
@@ -38,7 +39,7 @@ internal static class CableParts
         foreach (var (cuts, plan) in plans)
         {
             var runs = house.Runs.Where(r => r.Cable?.Id == cuts.Cable.Id).ToList();
-            var held = cuts.TooLong.Select(r => r.Id).ToHashSet();
+            var held = cuts.Held.Select(r => r.Id).ToHashSet();
             var known = runs.Where(r => r.Needed is not null && !held.Contains(r.Id)).ToList();
             var length = known.Aggregate(Length.Zero, (sum, r) => sum + r.Needed!.Value);
             var open = runs.Except(known).Where(r => !held.Contains(r.Id)).ToList();
@@ -47,13 +48,13 @@ internal static class CableParts
                 var line = new PartLine(PartGroup.Cable, PartWords.Called(cuts.Cable.Name),
                     known.Count == 0 ? null : Math.Ceiling(Shown(length)), unit,
                     Lengths.With(PartWords.ManyRuns(known.Count)).But(NoLength, open.Select(r => r.Name))
-                        .But(HeldBack, cuts.TooLong.Select(r => r.Name))
+                        .But(TooLong, HeldBy(cuts, HeldBack.TooLong)).But(NotListed, HeldBy(cuts, HeldBack.NotListed))
                         .But(LessAllowance, known.Where(r => r.ShownBeforeLimit is not null).Select(r => r.Name))
                         .But(SparesBeside, runs.Where(r => r.Item.Get(RunFacts.SpareCables) > 0).Select(r => r.Name)));
                 if (known.Count > 0 && TypedByNobody(house, known) is { } begun)
                     line = line with { CountedFrom = line.CountedFrom.And(begun) };
                 yield return (line with { AtLeast = open.Count + held.Count > 0, Items = [.. runs.Select(Counted)] })
-                    .By(runs.SelectMany(r => UncheckedValues.Read(r.Unit, u => (u.Run!.IsTooLong, u.Run.Needed)).Unchecked));
+                    .By(runs.SelectMany(r => UncheckedValues.Read(r.Unit, u => (HouseCuts.WhyHeld(u.Run!), u.Run!.Needed)).Unchecked));
             }
             yield return Boxes(cuts, plan, inches).By(cuts.Cable.Item, CableTypeFacts.BoxLength);
 
@@ -66,6 +67,8 @@ internal static class CableParts
 
         decimal Shown(Length length) => inches ? length.Feet : length.Metres;
     }
+
+    private static List<string> HeldBy(CableCuts cuts, HeldBack why) => [.. cuts.Held.Where(r => HouseCuts.WhyHeld(r) == why).Select(r => r.Name)];
 
     /// <summary>Which figures in a length are those that the program began with, as the pull sheet says it; null where there are none.</summary>
     private static Sentence? TypedByNobody(House house, List<HomeRun> runs)
@@ -84,10 +87,11 @@ internal static class CableParts
             new(PartGroup.Cable, ToBuy.With(PartWords.OfKit(cuts.Cable.Name)), count, "", from) { Name = cuts.Cable.Name };
 
         var waiting = cuts.WithoutLength.Select(r => r.Name).ToList();
-        var held = cuts.TooLong.Select(r => r.Name).ToList();
+        var (tooLong, notListed) = (HeldBy(cuts, HeldBack.TooLong), HeldBy(cuts, HeldBack.NotListed));
+        var held = tooLong.Count + notListed.Count;
         if (planned is not { } plan)
         {
-            return held.Count > 0 ? Line(null, NoneMayBeCut.With().But(NoLength, waiting).But(HeldBack, held))
+            return held > 0 ? Line(null, NoneMayBeCut.With().But(NoLength, waiting).But(TooLong, tooLong).But(NotListed, notListed))
                 : waiting.Count == 0 ? Line(0, NothingWaits) : Line(null, NoneHasALength.With().But(NoLength, waiting));
         }
         if (!plan.Ok)
@@ -97,14 +101,14 @@ internal static class CableParts
         {
             return Line(null,
                 NotMeasured.With(toBuy.Found).But(NotKnownHowMuch, cuts.UnknownBoxes.Select(b => b.Name)).But(NoLength, waiting)
-                    .But(HeldBack, held));
+                    .But(TooLong, tooLong).But(NotListed, notListed));
         }
         // With the runs that have no length yet, or may not be cut yet, it may take more, and never fewer than is proven for those that have one.
-        if (waiting.Count + held.Count > 0)
+        if (waiting.Count + held > 0)
         {
             var known = Line(toBuy.Limit > 0 ? toBuy.Limit : null,
-                (held.Count > 0 ? ForThoseThatMayBeCut : ForThoseKnown).With(PartWords.ManyRuns(cuts.Order.Pieces.Length)).But(NoLength, waiting)
-                    .But(HeldBack, held));
+                (held > 0 ? ForThoseThatMayBeCut : ForThoseKnown).With(PartWords.ManyRuns(cuts.Order.Pieces.Length)).But(NoLength, waiting)
+                    .But(TooLong, tooLong).But(NotListed, notListed));
             return known with { AtLeast = true };
         }
         var from = Planned.With(PartWords.ManyRuns(cuts.Order.Pieces.Length), PartWords.ManyBoxes(cuts.Order.Boxes.Length));

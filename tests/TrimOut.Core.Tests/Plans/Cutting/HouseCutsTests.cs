@@ -1,3 +1,5 @@
+using TrimOut.Core.Checks;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Cutting;
@@ -55,10 +57,35 @@ public class HouseCutsTests
         var job = Job("W01", "W02").Say("W02", RunFacts.TailAtPanel, "24\"").SayOf("16/2", CableTypeFacts.LongestRun, longest);
         var cuts = HouseCuts.Orders(job.House, Length.Zero).Single();
         Assert.Equal(isCut ? ["W01", "W02"] : (string[])["W02"], cuts.Order.Pieces.Select(p => p.Id));
-        Assert.Equal(isCut ? [] : (string[])["W01"], cuts.TooLong.Select(r => r.Name));
+        Assert.Equal(isCut ? [] : (string[])["W01"], cuts.Held.Select(r => r.Name));
         Assert.Empty(cuts.WithoutLength);
         // What was pulled was cut already, however long it is.
-        Assert.Empty(HouseCuts.Orders(job.Mark("W01", "cable-pulled").House, Length.Zero).Single().TooLong);
+        Assert.Empty(HouseCuts.Orders(job.Mark("W01", "cable-pulled").House, Length.Zero).Single().Held);
+    }
+
+    /// <summary>Whoever cut it would hang a cable in the air that the inspector has taken out again; who asked the authority and waived it may.</summary>
+    [Fact]
+    public void ARunWhoseCableIsNotListedForItsWayIsHeldBackUntilThatIsWaived()
+    {
+        var job = Job("W01", "W02").Legs("W02", ("9 ft", CablePlace.AirHandlingSpace));
+        var cuts = HouseCuts.Orders(job.House, Length.Zero).Single();
+        Assert.Equal(["W01"], cuts.Order.Pieces.Select(p => p.Id));
+        Assert.Equal(["W02: not listed for where it goes: not to be cut"], cuts.LeftOut.Select(l => $"{l.Subject.Name}: {l.Why}"));
+        Assert.Equal([HeldBack.NotListed], cuts.Held.Select(r => HouseCuts.WhyHeld(r)!.Value));
+        var found = CheckReport.Of(job.House).Findings.Single(f => f.Check.Id == "cable-not-listed");
+        job.Do(PunchList.Waive(found, job.House, "asked the authority", "RE"));
+        Assert.Equal(["W01", "W02"], HouseCuts.Orders(job.House, Length.Zero).Single().Order.Pieces.Select(p => p.Id));
+    }
+
+    /// <summary>36 in wide: 18 in of tail are half, and what is shorter is not what another cable is cut for.</summary>
+    [Theory]
+    [InlineData("18\"", 18)]
+    [InlineData("17\"", 36)]
+    [InlineData("40\"", 40)]
+    public void ATailUnderHalfOfTheWidthIsNotWhatTheNextCableIsCutFor(string left, int tail)
+    {
+        var run = Job("W01").Say("W01", WindowFacts.RoughWidth, "36\"").Say("W01", RunFacts.TailAtWindow, left).House.Runs.Single();
+        Assert.Equal(Length.FromFeet(60 * 1.1m + 6) + Length.FromInches(tail), run.Needed);
     }
 
     [Fact]
