@@ -18,11 +18,8 @@ namespace TrimOut.Papers;
 /// <param name="Report">What the checks say of the house.</param>
 public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
 {
-    private ImmutableArray<PlannedCable> _cuts;
-    private ImmutableArray<PartLine> _parts;
-    private ImmutableArray<CallOff> _callOffs;
-    private IReadOnlyList<FrozenUnit>? _frozen;
-    private ILookup<string, Unit>? _unitsByPart;
+    // A copy with other options is of the same house, and shares it.
+    private readonly WorkedOut _once = new();
 
     /// <summary>The house as it stands.</summary>
     public House House => Log.House;
@@ -58,23 +55,37 @@ public sealed record PaperData(HouseLog Log, DateOnly Date, CheckReport Report)
     /// <summary>The cut plans, which may be given where they are there already.</summary>
     public ImmutableArray<PlannedCable> Cuts
     {
-        get => _cuts.IsDefault ? _cuts = CutPlans.Of(House, stop: Stop) : _cuts;
-        init => _cuts = value;
+        get => _once.Cuts.IsDefault ? _once.Cuts = CutPlans.Of(House, stop: Stop) : _once.Cuts;
+        init => _once.Cuts = value;
     }
 
     /// <summary>The units on frozen order sheets, as they were frozen.</summary>
-    internal IReadOnlyList<FrozenUnit> Frozen => _frozen ??= FrozenUnit.All(Log);
+    internal IReadOnlyList<FrozenUnit> Frozen => _once.Frozen ??= FrozenUnit.All(Log);
+
+    /// <summary>A unit as it stood when it was last frozen on an order sheet; null for one that is on none.</summary>
+    internal Unit? FrozenOf(Unit unit) => (_once.FrozenById ??= Frozen.GroupBy(f => f.AsFrozen.Id).ToDictionary(g => g.Key, g => g.Last().AsFrozen))
+        .GetValueOrDefault(unit.Id);
 
     /// <summary>The units that have a part of the kit, by the id of the part.</summary>
-    internal ILookup<string, Unit> UnitsByPart => _unitsByPart ??= House.Units.SelectMany(u => u.Parts, (unit, part) => (unit, part))
+    internal ILookup<string, Unit> UnitsByPart => _once.UnitsByPart ??= House.Units.SelectMany(u => u.Parts, (unit, part) => (unit, part))
         .ToLookup(x => x.part.Id, x => x.unit);
 
     /// <summary>Everything that the house takes.</summary>
-    internal ImmutableArray<PartLine> Parts => _parts.IsDefault ? _parts = HouseParts.Of(House, Cuts) : _parts;
+    internal ImmutableArray<PartLine> Parts => _once.Parts.IsDefault ? _once.Parts = HouseParts.Of(House, Cuts) : _once.Parts;
 
     /// <summary>By when each line of that must be ordered.</summary>
-    internal ImmutableArray<CallOff> CallOffs => _callOffs.IsDefault ? _callOffs = CallOff.Of(House, Log.Changes, Parts, Steps) : _callOffs;
+    internal ImmutableArray<CallOff> CallOffs => _once.CallOffs.IsDefault ? _once.CallOffs = CallOff.Of(House, Log.Changes, Parts, Steps) : _once.CallOffs;
 
     /// <summary>The data of a house as it stands; the checks are run.</summary>
     public static PaperData Of(HouseLog log, DateOnly date) => new(log, date, CheckReport.Of(log.House));
+
+    private sealed class WorkedOut
+    {
+        public ImmutableArray<PlannedCable> Cuts;
+        public ImmutableArray<PartLine> Parts;
+        public ImmutableArray<CallOff> CallOffs;
+        public IReadOnlyList<FrozenUnit>? Frozen;
+        public Dictionary<string, Unit>? FrozenById;
+        public ILookup<string, Unit>? UnitsByPart;
+    }
 }

@@ -53,8 +53,10 @@ internal static class RestsOn
     {
         var (byWindow, tags) = (having.ToLookup(u => u.Window.Id, u => u.Tag), Array.ConvertAll(having, u => u.Tag));
         var place = house.Units.Index().DistinctBy(u => u.Item.Tag).ToDictionary(u => u.Item.Tag, u => u.Index);
+        // Many values of a part rest under the same units.
+        var named = byValue.SelectMany(v => v.Value).DistinctBy(of => of?.Id).ToDictionary(of => of?.Id ?? "", of => Named(of).ToArray());
         return byValue
-            .Select(v => (Fact: FactTable.Find(part.Kind, v.Key.Field)!, Names: v.Value.SelectMany(Named).ToHashSet()))
+            .Select(v => (Fact: FactTable.Find(part.Kind, v.Key.Field)!, Names: v.Value.SelectMany(of => named[of?.Id ?? ""]).ToHashSet()))
             .GroupBy(v => v.Names, HashSet<string>.CreateSetComparer())
             .Select(g => MarkdownWriter.Row(NameOf(house, part),
                 Join("; ", [.. g.OrderBy(v => FactTable.Of(part.Kind).ToList().IndexOf(v.Fact)).Select(v => Ours(v.Fact.Label) + Value(house, part, v.Fact))]),
