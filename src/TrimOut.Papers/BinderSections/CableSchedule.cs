@@ -18,14 +18,13 @@ internal static class CableSchedule
         var runs = data.House.Runs;
         to.Say("One unbroken cable, a home run, goes from each unit to its own panel output. As in the administration standard ANSI/TIA-606, " +
             "each cable has one identifier: the same on both ends, and in the panel map. Read it before you unplug anything.");
-        to.Say("Where the crew chose no other way, an identifier reads panel, output, unit: " +
-            "P1.3 W07 is the cable on output 3 of panel P1 that feeds unit W07. It is unique in the house, and never used again for another cable. " +
-            "Whoever moves a cable to another output changes both labels, the panel map and the sheet on the panel door at once.");
         if (runs.IsEmpty)
         {
             to.Say("There is no home run in this house.");
             return;
         }
+        to.Say("Where the crew chose no other way, an identifier reads panel, output, unit. It is unique in the house, and never used again for another " +
+            "cable. Whoever moves a cable to another output changes both labels, the panel map and the sheet on the panel door at once.");
 
         // The drawing goes first: a table can begin in what is left of its sheet.
         foreach (var sheet in Riser.Sheets(data.House))
@@ -45,8 +44,8 @@ internal static class CableSchedule
             return;
         to.Say("Spare cables, for the day on which one fails:");
         to.List([.. spares.Select(g => (Of: g.Select(r => r.Name).JoinOrDash(), Ends: g.First().Entry(RunFacts.SpareEnds)) is var (of, ends) && g.Key.Item1 == 1
-            ? Ours($"1 more cable beside each of {of}; both ends: {ends}.")
-            : Ours($"{g.First().Entry(RunFacts.SpareCables)} more cables beside each of {of}; both ends: {ends}."))]);
+            ? Ours($"1 more cable beside each of {of}; where their ends are: {ends}.")
+            : Ours($"{g.First().Entry(RunFacts.SpareCables)} more cables beside each of {of}; where their ends are: {ends}."))]);
     }
 
     private static Inline Tail(HomeRun run, House house) => (run.TailAtWindow?.Show(house.DisplayUnits)).FigureOrDash();

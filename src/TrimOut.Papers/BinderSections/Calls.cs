@@ -37,9 +37,16 @@ internal static class Calls
         if (house.Panels.IsEmpty || contacts.Exists(c => c.Part == ContactPart.Electrician))
             yield break;
         var connected = house.Panels.Select(p => p.Show(PanelFacts.ConnectedBy)).Where(t => !string.IsNullOrWhiteSpace(t)).DefaultIfEmpty("").Distinct();
-        foreach (var call in OrOfPart(house, ContactPart.Electrician, [.. connected.Select(typed => Call(house, OfMains, typed, null))]))
+        var calls = connected.Select(typed => Licensed(house, typed, Call(house, OfMains, typed, null))).ToList();
+        foreach (var call in OrOfPart(house, ContactPart.Electrician, calls))
             yield return call;
     }
+
+    /// <summary>Who connected panels is a licensed electrician by the number that stands there, and by nothing else.</summary>
+    private static (Inline For, Inline Who, Inline Number, Inline Note) Licensed(House house, string typed,
+        (Inline For, Inline Who, Inline Number, Inline Note) call) =>
+        call.Who == Blank || house.Panels.Any(p => p.Show(PanelFacts.ConnectedBy) == typed && p.Item.Get(PanelFacts.Licence) is not null)
+            ? call : call with { Note = Ours("no license was noted: ask for it") };
 
     /// <summary>The calls that have a number, and for those that have none whoever of that part in the job left one.</summary>
     private static IEnumerable<(Inline For, Inline Who, Inline Number, Inline Note)> OrOfPart(House house, ContactPart part,

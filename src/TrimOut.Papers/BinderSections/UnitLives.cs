@@ -9,14 +9,21 @@ namespace TrimOut.Papers.BinderSections;
 /// <summary>What was done in service, as the life of each thing that it was done to; nothing where nothing was.</summary>
 internal static class UnitLives
 {
+    public const string Title = "What was done in service";
+
     public static void Write(MarkdownWriter to, PaperData data)
     {
-        var services = data.House.Services.ToList();
-        if (services.Count == 0)
+        if (!data.House.Services.Any())
             return;
-        to.Heading(3, "What was done in service");
+        to.Heading(3, Title);
+        Table(to, data);
+    }
+
+    public static void Table(MarkdownWriter to, PaperData data)
+    {
+        var services = data.House.Services.ToList();
         to.Filled(["What", "Day", "Done", "By", "Cause", "Serial taken off", "Serial put in", "Claim", "Came to"], services
-            .GroupBy(s => s.About?.Id).OrderBy(of => PlaceOf(data.House, of.Key)).SelectMany(of => Life(data, [.. of])));
+            .GroupBy(s => s.About?.Id).OrderBy(of => PlaceOf(data.House, of.Key)).SelectMany(of => Life(data, [.. of])), "Nothing.");
     }
 
     private static IEnumerable<Inline[]> Life(PaperData data, List<Service> services)

@@ -50,18 +50,21 @@ internal static class WhenAUnitStops
     /// <summary>Which breaker feeds which panel, and that its rooms.</summary>
     /// <param name="to">The paper.</param>
     /// <param name="house">The house, with a panel at least.</param>
-    /// <param name="withUnits">Whether the units of each panel are named too.</param>
+    /// <param name="withUnits">Whether the units of each panel are named too, with their outputs.</param>
     public static void All(MarkdownWriter to, House house, bool withUnits)
     {
         to.Say("Look at the breaker of their panel. If it has tripped, switch it on once. " +
             "If it trips again, leave it off and call a licensed electrician.");
         string[] columns = ["Panel", "Hangs", "Board", "Breaker", "Rooms"];
-        to.Filled(withUnits ? [.. columns, "Units"] : columns, house.Panels.Select(p =>
+        to.Filled(withUnits ? [.. columns, "Output: unit"] : columns, house.Panels.Select(p =>
         {
             var row = Row(p.Name, p.Entry(PanelFacts.Location), p.Entry(PanelFacts.Board), Breaker(p), Rooms(p));
-            return withUnits ? [.. row, p.Runs.Select(r => r.Name).JoinOrDash()] : row;
+            return withUnits ? [.. row, Units(p)] : row;
         }));
     }
+
+    private static Inline Units(Panel panel) => panel.Runs.OrderBy(r => r.Output)
+        .Select(r => (Inline?)(r.Output is { } output ? Join(": ", [Inline.Number(output), r.Name]) : r.Name)).JoinOrDash("; ");
 
     /// <summary>Whom to call, and for what.</summary>
     public static void Call(MarkdownWriter to, House house) =>
@@ -87,6 +90,6 @@ internal static class WhenAUnitStops
         if (!house.Panels.IsEmpty)
             yield return Ours("See whether the others on its panel move. " +
                 "If they all stopped, the fault is likely in the supply and not in the unit: read on below.");
-        yield return Ours("Call the crew. Say the unit's tag, its room, its panel and output, and what you tried.");
+        yield return Ours("Call the crew. Say which room and which of its windows, and what you tried.");
     }
 }

@@ -2,6 +2,7 @@ using TrimOut.Core.Facts;
 using TrimOut.Core.Geometry;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Photos;
 using TrimOut.Core.Units;
 using TrimOut.Papers.Drawings;
 using TrimOut.Papers.TradePapers;
@@ -23,8 +24,9 @@ internal static class HangSheet
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List([
         Ours("Panel off at its breaker while leads are brought out and spliced."),
-        Ours("Ladder on firm ground; two people for a wide unit. Drill only where nothing runs: " +
-            "the pull sheet and the pictures of the open wall say where the cable is."),
+        Ours("Ladder on firm ground; two people for a wide unit.") + (HousePhotos.Of(data.House).Any(p => p.Fact == RunFacts.Photo)
+            ? Ours("Drill only where nothing runs: the pull sheet and the pictures of the open wall, in the test record, say where the cable is.")
+            : Ours("Drill only where nothing runs: the pull sheet says where the cable is; no picture of the open wall was noted.")),
         Ours($"Eyes and dust: {new JobItself(data.House).EntryOrBlank(HouseFacts.DrillGuard)}."),
         .. OldPaint.WhereItMayHoldLead(data),
         Ours("No loose cord and no loop of cable within a child's reach when you leave the room."),
@@ -32,13 +34,14 @@ internal static class HangSheet
 
     private static void Rooms(MarkdownWriter to, PaperData data)
     {
+        to.Say("All places are from the left of the opening; what has a minus before it lies left of it.");
         foreach (var room in data.House.Rooms.Where(r => r.Windows.Any(w => !w.LeftOut)))
-            Room(to, room.FullName, [.. room.Windows.Where(w => !w.LeftOut)]);
+            Room(to, data, room.FullName, [.. room.Windows.Where(w => !w.LeftOut)]);
         if (data.House.Windows.Where(w => w.Room is null && !w.LeftOut).ToList() is { Count: > 0 } lost)
-            Room(to, Ours("(no room yet)"), lost);
+            Room(to, data, Ours("(no room yet)"), lost);
     }
 
-    private static void Room(MarkdownWriter to, Inline room, List<Window> windows)
+    private static void Room(MarkdownWriter to, PaperData data, Inline room, List<Window> windows)
     {
         var units = windows.SelectMany(w => w.Units).ToList();
         to.Heading(3, $"{room}");
@@ -46,10 +49,10 @@ internal static class HangSheet
         to.Table(["Unit", "Reached from", "Box label", "Ordered size", OrderFact.WidthIs.Label, "Mount", "Lead side", "Setback by the sheet",
             "Center support"], units.Select(u => Row(
             u.Tag, u.Window.Entry(WindowFacts.Reach), u.EntryOrBlank(UnitFacts.BoxLabel),
-            u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)), OrderFact.WidthIs.Entry(u),
+            OrderFact.SizeOrdered(u, data), OrderFact.WidthIs.Entry(u),
             u.Window.Entry(WindowFacts.Mount), u.Entry(UnitFacts.LeadSide), u.BySheet(Setback), u.BySheet(CentreSupport))));
         string[] along =
-            ["From the left of the opening; minus: left of it", "Unit begins", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
+            ["Unit", "Unit begins, from the left of the opening", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"];
         if (windows.Exists(w => w.Mount == Mount.Outside))
             to.Table([.. along, "Head above the opening"], units.Select(u => (Inline[])[.. Along(u), HeadAbove(u)]));

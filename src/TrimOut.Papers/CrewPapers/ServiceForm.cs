@@ -1,7 +1,9 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.InService;
+using TrimOut.Papers.BinderSections;
 using TrimOut.Papers.OwnerPapers;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
@@ -19,6 +21,7 @@ internal static class ServiceForm
         "For a call after handover and the yearly visit: what is read now beside what was read then, to be written in by pen.",
         ShortCover.Write,
         new Section("call", "The call", Call), new Section("before", "Before you start", Before), new Section("units", "What is found", Units),
+        new Section("lives", UnitLives.Title, UnitLives.Table),
         new Section("again", "To be done again", Again), new Section("yearly", "The yearly visit", Yearly),
         new Section("parts", "What was changed", Parts), new Section("signed", "Signed", Signed))
     {
@@ -40,6 +43,7 @@ internal static class ServiceForm
     private static void Units(MarkdownWriter to, PaperData data)
     {
         var doubtful = PanelDoorSheet.Doubtful(data);
+        var doubted = OpenStops.FieldsInDoubt(data);
         to.Table(["Unit", "Room", "Power", "Moves", "Level", "Cords safe", "Found"], data.House.Units.Select(u => Row(
             u.Tag, (u.Window.Room?.FullName).OrDash(),
             u.Run is { Panel: { } panel, Output: { } output } run
@@ -48,8 +52,8 @@ internal static class ServiceForm
             "No units yet.");
         to.Table(["Unit", "Loop then", "Loop now", "Volts loaded then", "Volts loaded now", "Open and closed then", "Open and closed now"],
             data.House.Units.Select(u => Row(
-                u.Tag, Then(u.Run, RunFacts.SecondLoop, RunFacts.FirstLoop), u.OnPanel ? Blank : Dash, Then(u.Run, RunFacts.LoadedVolts),
-                u.OnPanel ? Blank : Dash, Join(" / ", [u.Entry(UnitFacts.OpenGap), u.Entry(UnitFacts.CloseGap)]), Blank)), "No units yet.");
+                u.Tag, Then(u.Run, doubted, RunFacts.SecondLoop, RunFacts.FirstLoop), u.OnPanel ? Blank : Dash, Then(u.Run, doubted, RunFacts.LoadedVolts),
+                u.OnPanel ? Blank : Dash, Join(" / ", [Then(u, doubted, UnitFacts.OpenGap), Then(u, doubted, UnitFacts.CloseGap)]), Blank)), "No units yet.");
     }
 
     private static readonly string[] OnceAYear =
@@ -74,7 +78,10 @@ internal static class ServiceForm
 
     private static void Yearly(MarkdownWriter to, PaperData data) => to.Table(["Once a year", "Seen"], OnceAYear.Select(what => Row(Ours(what), Box)));
 
-    private static Inline Then(HomeRun? run, params Fact[] first) => first.Select(f => run?.Shown(f)).FirstOrDefault(s => s is not null) ?? Dash;
+    /// <summary>The first of these that is known; what a stop or a caution doubts is nothing to hold a reading of today against.</summary>
+    private static Inline Then(Subject? of, HashSet<FieldRef> doubted, params Fact[] first) =>
+        first.FirstOrDefault(f => of?.Shown(f) is not null) is not { } fact ? Dash
+        : doubted.Contains(FieldRef.To(of!.Item, fact)) ? Join(", ", [of.Entry(fact), Ours("in doubt")]) : of.Entry(fact);
 
     private static void Parts(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "What was done", "Part, serial taken off", "Serial put in", "Limits and preset set again"],

@@ -21,7 +21,7 @@ internal static class TestRecord
         new Section("pictures", "Pictures of the open wall", Pictures),
         new Section("signed", "Signed", Signed))
     {
-        Warns = OpenStops.Of(Phase.RoughIn, Phase.CloseIn, Phase.Power),
+        Warns = OpenStops.OfAnd([Phase.RoughIn, Phase.CloseIn, Phase.Power], CoveringKindFacts.MotorVolts, RunFacts.Panel, PanelFacts.Type),
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(

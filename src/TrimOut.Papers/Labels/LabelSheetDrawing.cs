@@ -84,7 +84,7 @@ internal static class LabelSheetDrawing
     private static void Wrong(Svg svg, CableEnd end, double x, double y, double wide, double high, Words words)
     {
         var (left, room, line) = (x + 2 * Padding, wide - 4 * Padding, (high - 2 * Padding) / 4.4);
-        Lettering(svg, left, y + Padding + line * 1.2, words.Of("No label: a stop is open"), Math.Min(LargestText, line), room, bold: true);
+        Lettering(svg, left, y + Padding + line * 1.2, words.Of("No label: to be put right first"), Math.Min(LargestText, line), room, bold: true);
         Lettering(svg, left, y + Padding + line * 2.3, Ours($"{end.Run.Name}, at the {Ours(end.Where)}").Plain(words), line * 0.75, room);
         Lettering(svg, left, y + Padding + line * 3.3, words.Of("It stands on the first page of this paper."), line * 0.7, room);
     }

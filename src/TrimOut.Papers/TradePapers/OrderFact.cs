@@ -85,6 +85,16 @@ internal sealed record OrderFact(
     /// <summary>A size of the unit, which is marked where it was taken from an offer that rests on values that nobody checked.</summary>
     private static OrderFact Size(Fact<Length> fact) => OfUnit(fact) with { Entry = u => u.BySheet(OfUnit(fact).Entry) };
 
+    /// <summary>Width and height as they were ordered, and where they were typed over since also what stands there now: the box is made by the order.</summary>
+    public static Inline SizeOrdered(Unit unit, PaperData data)
+    {
+        var now = Both(unit);
+        return data.FrozenOf(unit) is { } then && !(Width.Same(then, unit) && Height.Same(then, unit))
+            ? Inline.Ours($"{Both(then)}; typed over since: {now}") : now;
+
+        static Inline Both(Unit of) => of.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight));
+    }
+
     private static OrderFact OfUnit(Fact fact) => Of(fact, u => u);
 
     /// <param name="fact">The fact.</param>

@@ -152,8 +152,12 @@ internal static class OrderSheet
         }
     }
 
-    private static void Controls(MarkdownWriter to, PaperData data) =>
-        to.Table(["What", "Type", "How many"], SinceFrozen.ControlsOf(data.House).Select(c => Row(Ours(c.What), SinceFrozen.TypeOf(c.Type), Number(c.Count))));
+    private static void Controls(MarkdownWriter to, PaperData data)
+    {
+        to.Table(["What", "Type", "How many"], SinceFrozen.ControlsOf(data.House).Select(c => Row(Ours(c.What), SinceFrozen.TypeOf(c.Type), Number(c.Count))),
+            "None.");
+        to.Say("All that the house has. What of it is here, and what is to be ordered, stands in the parts list.");
+    }
 
     private static IEnumerable<Unit> NotFrozen(House house) => house.Units.Where(u => u.Item.Get(UnitFacts.OrderedOn) is null);
 

@@ -28,12 +28,13 @@ internal static class ReceivingList
 
     private static void Boxes(MarkdownWriter to, PaperData data)
     {
-        to.Say("Open the box before you sign for it. Read the size from the label and from the unit. " +
-            "From the box label on the columns stand in the order in which they are typed in.");
+        to.Say(Ours("Open the box before you sign for it. Read the size from the label and from the unit.") +
+            Ours($"The columns from {Ours(WrittenIn[0].Label)} to {Ours(WrittenIn[^1].Label)} stand in the order in which they are typed in."));
         to.Table(["Unit", "Room", "Ordered size", OrderFact.WidthIs.Label, "Maker's number", .. WrittenIn.Select(f => f.Label), "Seen"],
             data.House.Units.Select(u => Row([
-                u.Tag, (u.Window.Room?.FullName).OrDash(), u.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight)),
-                OrderFact.WidthIs.Entry(u), u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(u.EntryOrBlank), Ticks.Of(u, "looked-over")])),
+                u.Tag, (u.Window.Room?.FullName).OrDash(), OrderFact.SizeOrdered(u, data),
+                OrderFact.WidthIs.Entry(u), u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(u.EntryOrBlank),
+                u.BoxDidNotCome ? Ours("did not arrive") : Ticks.Of(u, "looked-over")])),
             "No units yet.");
     }
 
@@ -42,7 +43,8 @@ internal static class ReceivingList
         to.Table(["Unit", "Ordered", "Maker's number", "How it stands", "Overdue", "Reorder"],
             AwaitedBox.Of(data.House, data.Report, data.Date).Select(b => Row(
             b.Unit.Tag, b.Unit.Entry(UnitFacts.OrderedOn), b.Unit.Entry(UnitFacts.Acknowledgement), Said(b.Why, data.House),
-            b.Overdue ? Ours("yes") : Dash, b.Reorder ? Ours("yes") : Dash)), "Nothing is awaited or to be reordered.");
+            b.Overdue ? Ours("yes") : Dash,
+            !b.Reorder ? Dash : b.Unit.BoxIsHere ? Ours("yes, or what the maker puts right") : Ours("yes"))), "Nothing is awaited or to be reordered.");
         // Their boxes come all the same, and stand in no row above.
         if (data.Frozen.Where(f => data.House.FindUnit(f.AsFrozen.Id) is null).Select(f => f.AsFrozen.Tag).Distinct().ToList() is { Count: > 0 } gone)
             to.Say($"Ordered once, and in the house no more: {gone.JoinOrDash()}. A box of theirs is asked about before it is opened or sent back.");

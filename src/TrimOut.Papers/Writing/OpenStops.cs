@@ -35,6 +35,10 @@ internal static class OpenStops
     public static HashSet<string> ItemsAt(PaperData data, params Fact[] facts) =>
         [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts)).Select(f => f.Found.Mends.Item)];
 
+    /// <summary>The fields at which a stop or a caution that is open is mended: what they say is in doubt.</summary>
+    public static HashSet<FieldRef> FieldsInDoubt(PaperData data) =>
+        [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note }).Select(f => f.Found.Mends)];
+
     private static bool IsMendedAt(Finding finding, Fact[] facts) => facts.Any(x => x.Field() == finding.Found.Mends.Field);
 
     /// <summary>On a paper that prints a few facts: the open stops and cautions that are mended at one of them.</summary>

@@ -17,7 +17,7 @@ public class HangSheetTests
         Assert.Equal(("45 11/16\"", "90 13/16\""), Ends("W02B"));
 
         (string, string) Ends(string unit) => HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelectorAll("table")
-            .Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins"))
+            .Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins, from the left of the opening"))
             .SelectMany(t => t.QuerySelectorAll("tbody tr")).Select(r => r.Children.Select(c => c.TextContent).ToList())
             .Where(r => r[0] == unit).Select(r => (r[1], r[5])).Single();
     }
@@ -35,7 +35,7 @@ public class HangSheetTests
         foreach (var (fact, said) in ((Fact, string)[])[(CoveringKindFacts.OrderedInside, "made"), (CoveringKindFacts.DeductionInside, off)])
             job.Do(KitCheck.ReadOff(job.House, job.Unit("W01").Kind!.Item, fact, said));
         var page = HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
-        var row = page.QuerySelectorAll("table").Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins"))
+        var row = page.QuerySelectorAll("table").Where(t => t.QuerySelectorAll("th").Any(h => h.TextContent == "Unit begins, from the left of the opening"))
             .SelectMany(t => t.QuerySelectorAll("tbody tr")).Select(r => r.Children.Select(c => c.TextContent).ToList()).Single(r => r[0] == "W01");
         Assert.Equal((begins, ends), (row[1], row[5]));
         Assert.Equal(off.Length == 0, page.Body!.TextContent.Contains("Blank until this is known: Deduction, inside, of ", StringComparison.Ordinal));
@@ -83,6 +83,17 @@ public class HangSheetTests
         Assert.Equal(11, rows.Count);
         Assert.All(rows, r => Assert.Equal(r[0] == "W08" ? "made" : "opening", r[4]));
         Assert.Equal("39 1/2\" x 56 5/8\"", rows.Single(r => r[0] == "W08")[3]);
+    }
+
+    [Fact]
+    public void NobodyIsSentToPicturesThatAreNotThere()
+    {
+        var job = new Testing.TestJob().Window("W01");
+        Assert.Contains("no picture of the open wall was noted", Before(), StringComparison.Ordinal);
+        job.Say("W01", RunFacts.Photo, "wall.jpg");
+        Assert.Contains("the pictures of the open wall, in the test record, say", Before(), StringComparison.Ordinal);
+
+        string Before() => HangSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).QuerySelector("ul")!.TextContent;
     }
 
     [Fact]

@@ -44,6 +44,28 @@ public class PullSheetTests
     }
 
     [Fact]
+    public void ACableThatIsNotListedForItsWayIsNotCutEither()
+    {
+        var job = new TestJob().Window("W01");
+        job.Legs("W01", ("40 ft", CablePlace.AirHandlingSpace)).Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.TailAtWindow, "48 in")
+            .Say("W01", RunFacts.TailAtPanel, "60 in");
+        Assert.Equal("Not listed for where it goes: do not cut.\u00A0?", Row(job)[6]);
+        var page = PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
+        Assert.Contains("Not listed for where it goes, and not among these: W01.", page.Body!.TextContent, StringComparison.Ordinal);
+        Assert.Equal(["0\u00A0?", "–"], page.TableUnder("Cable needed").Single()[4..6]);
+        Assert.Contains(PaperList.Find("parts-list")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Cable"),
+            r => r[^1].EndsWith("not listed for where it goes, and not to be cut: W01", StringComparison.Ordinal));
+    }
+
+    [Fact]
+    public void ABranchIsNoHomeRun()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Legs("W02", ("4 ft", CablePlace.InWall)).Say("W02", RunFacts.BranchesOff, "W01");
+        var rows = PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Home runs");
+        Assert.StartsWith("a branch off W01; ", rows[1][5], StringComparison.Ordinal);
+    }
+
+    [Fact]
     public void AWindowThatIsLeftOutAndAUnitWithoutACableAreNamedAtItsFoot()
     {
         var job = new TestJob().Window("W01").Window("W02").Window("W03").Say("W03", UnitFacts.Power, "battery");

@@ -1,3 +1,4 @@
+using TrimOut.Core.Checks;
 using TrimOut.Core.Facts;
 using TrimOut.Papers.CrewPapers;
 
@@ -5,6 +6,20 @@ namespace TrimOut.Papers.Tests.CrewPapers;
 
 public class TestRecordTests
 {
+    /// <summary>Whoever powers a 12 V motor from 24 V by this paper burns it: of a kind that fits no panel, and of a run that does not fit its own.</summary>
+    [Fact]
+    public void AMotorOfOtherVoltsThanItsPanelIsAStopAtItsHead()
+    {
+        Assert.Contains("is made for 12 V", Head(SampleJobs.Data("ridge-house")), StringComparison.Ordinal);
+        var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.MotorVolts, "12").SayOf("Cellular", CoveringKindFacts.MotorVolts, "12");
+        Assert.DoesNotContain("P1 gives", Head(Data()), StringComparison.Ordinal);
+        job.SayOf("Cellular", CoveringKindFacts.MotorVolts, "24");
+        Assert.Contains(" for 24 V; P1 gives 12 V", Head(Data()), StringComparison.Ordinal);
+
+        PaperData Data() => new(job.Scribe.Log, FinishedHouse.Day, CheckReport.Of(job.House));
+        string Head(PaperData data) => TestRecord.Paper.Write(data).Markdown.Split("\n## ")[0];
+    }
+
     /// <summary>Whichever of several readings was taken, whoever took it stands beside it.</summary>
     [Fact]
     public void WhoTookAReadingStandsBesideItWhicheverItIs()

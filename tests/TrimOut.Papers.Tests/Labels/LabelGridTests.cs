@@ -86,7 +86,7 @@ public class LabelGridTests
                 var texts = ends.Chunk(grid.OnASheet).SelectMany(s => XDocument.Parse(LabelSheetDrawing.Of(s, grid, Words.English).Render("x")).Descendants())
                     .Where(e => e.Name.LocalName == "text").Select(e => e.Value).ToList();
                 Assert.All(ends, e => Assert.Equal(!e.IsWrong || ends.Exists(o => o.Label == e.Label && !o.IsWrong), texts.Contains(e.Label)));
-                Assert.Equal(ends.Count(e => e.IsWrong), texts.Count(t => t == "No label: a stop is open"));
+                Assert.Equal(ends.Count(e => e.IsWrong), texts.Count(t => t == "No label: to be put right first"));
                 Assert.Equal(ends.Count, texts.Count(t => t.EndsWith(", at the window", StringComparison.Ordinal)
                     || t.EndsWith(", at the panel", StringComparison.Ordinal)));
             }

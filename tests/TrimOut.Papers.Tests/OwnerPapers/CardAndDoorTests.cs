@@ -21,6 +21,18 @@ public class CardAndDoorTests
         Assert.StartsWith("Danger first.", page.QuerySelector("p")!.TextContent, StringComparison.Ordinal);
     }
 
+    /// <summary>The row says that a licensed electrician is called: who has no number beside the name may be none.</summary>
+    [Fact]
+    public void WhoConnectedPanelsWithoutALicenseIsNotCalledLicensed()
+    {
+        var job = FinishedHouse.Build();
+        Assert.DoesNotContain("ask for it", Mains(), StringComparison.Ordinal);
+        job.SayOf("P1", PanelFacts.Licence, "");
+        Assert.EndsWith("no license was noted: ask for it", Mains(), StringComparison.Ordinal);
+
+        string Mains() => string.Join(' ', Card.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Whom to call").Single(r => r[1] == "Sparks Example"));
+    }
+
     [Fact]
     public void WhatTheCardSaysTheBookSaysInTheSameWords()
     {

@@ -73,7 +73,7 @@ public class WordsTests
                 Assert.StartsWith("# A\n\n**", paper.WithHead("# A\n\nB\n", Houses[0] with { InDoubt = saves }, words), StringComparison.Ordinal);
         }
         // What depends on a count, on a day to come, or on a plan that is not proven.
-        asked.UnionWith(["late: {0}", "{0} more cables beside each of {1}; both ends: {2}.",
+        asked.UnionWith(["late: {0}", "{0} more cables beside each of {1}; where their ends are: {2}.",
             "1 stop", "{0} stops", "1 caution", "{0} cautions", "1 punch item", "{0} punch items",
             "1 check that could not be made yet", "{0} checks that could not be made yet",
             "Is it done?", "{0} was planned for {1}, and nobody said that it took place.", "Every step of {0} is marked, and {1} is still planned.",
@@ -83,6 +83,7 @@ public class WordsTests
             "{0} runs wait to be cut and have no length yet: they may take more boxes.", "Nothing can be planned yet.",
             "Nothing of it may be cut yet.", "Less of the allowance is cut where the cable may be no longer: {0}.", "{0} {1}, not {2}",
             "Longer than its cable may be, and not among these: {0}.", "longer than its cable may be: not to be cut",
+            "Not listed for where it goes, and not among these: {0}.", "not listed for where it goes: not to be cut",
             "{0} to buy; it may be possible with {1}, no fewer.", "{0} opened; it may be possible with {1}, no fewer.",
             "{0} opened ({1} to buy): no plan needs fewer.", "{0} opened: no plan needs fewer.", "They hold {0}; {1} might do.", "Nothing is left over.",
             "The longest leftover is {0}; it can't be over {1}.", "There is no plan: {0}", "too long for a code", "Section of {0}", "it is empty",

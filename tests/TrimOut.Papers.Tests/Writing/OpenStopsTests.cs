@@ -111,6 +111,8 @@ public class OpenStopsTests
         var job = FinishedHouse.Build().SayOf("Roller", CoveringKindFacts.OrderedInside, "made");
         job.Do(KitCheck.All(job.House, job.House.Units[0].Kind!.Item)).SayOf("Roller", CoveringKindFacts.DeductionInside, "3/8");
         var unit = job.House.Units.First(u => u is { Kind.Name: "Roller", Window: { Mount: Mount.Inside, Units.Length: 1 }, WorkedOutWidth: not null });
+        // What it was ordered with stands beside what is typed over that.
+        job.Say(unit.Tag, UnitFacts.OrderedOn, "");
         Assert.True(Marks(unit.WorkedOutWidth!.Value) >= marks);
         // Another width rests on nothing but whoever typed it.
         Assert.Equal(0, Marks(unit.WorkedOutWidth!.Value - Length.FromInches(1)));
