@@ -48,6 +48,21 @@ public partial class AccessiblePagesTests
         }
     }
 
+    /// <summary>On a phone the heading is out of sight where its last cards are: an output without its panel is any panel's.</summary>
+    [Fact]
+    public void EachCardNamesTheRoomOrThePanelThatItIsOf()
+    {
+        foreach (var (id, level) in (ReadOnlySpan<(string, string)>)[("panel-schedule", "H3"), ("hang-sheet", "H3"), ("panel-door", "H3"), ("test-record", "")])
+        {
+            foreach (var table in Houses.SelectMany(d => PaperList.Find(id)!.Page(d).QuerySelectorAll("table.wide")))
+            {
+                var heading = HeadingBefore(table);
+                Assert.All(table.QuerySelectorAll("tbody th"),
+                    h => Assert.Equal(heading.TagName == level ? heading.TextContent : null, h.GetAttribute("data-of")));
+            }
+        }
+    }
+
     [Theory]
     [MemberData(nameof(Papers))]
     public void LetteringOfDrawingsIsEightPointsHighOnPaper(string id)

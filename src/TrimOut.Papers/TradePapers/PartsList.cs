@@ -36,6 +36,8 @@ internal static class PartsList
             .OrderBy(g => g.Key.NeededIn).ThenBy(g => g.Key.IsEmpty).Select(g => Row(
                 g.Key.IsEmpty ? Ours(g.Key.NeededIn.Full()) : Ours($"{Ours(g.Key.NeededIn.Full())}: the units"),
                 Day(g.First().NeededBy), LastDay(g.FirstOrDefault(c => c.State == CallOffState.Open, g.First()), data.Date), Stands(g.ToList()))), "Nothing.");
+        if (data.CallOffs.Any(c => c.State == CallOffState.Here))
+            to.Say("Here already: by the marks of the work and the boxes that came; nobody counted it.");
         var open = data.CallOffs.Where(c => c.State == CallOffState.Open).ToList();
         if (data.House.Job.Get(HouseFacts.OrderLead) is null && open.Exists(c => !c.Line.MadeFor.IsEmpty))
             to.Say($"By when to order the units can't be said: nobody noted under {Ours(HouseFacts.OrderLead.Label)} how long that is.");

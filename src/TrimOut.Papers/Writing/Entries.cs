@@ -68,6 +68,8 @@ internal static class Entries
         "" => null,
         var text when string.IsNullOrWhiteSpace(text) => null,
         var text when fact is Fact<ItemRef> || FactTable.IsKit(fact.Subject) && fact is Fact<string> => OfKit(text),
+        // The word for nothing in the way or no damage is offered, and typed as it stands there.
+        "none" when fact is Fact<string> => Inline.Choice(fact.Label, "none"),
         var text when fact is Fact<string> or Fact<PartCounts> => text,
         var text when fact.Options(subject.House).Count > 0 || fact is Fact<Resistance> or Fact<Azimuth> && text.All(char.IsLetter) =>
             Inline.Choice(fact.Label, text),

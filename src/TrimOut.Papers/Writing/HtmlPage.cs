@@ -40,7 +40,7 @@ internal static partial class HtmlPage
         renderer.ObjectRenderers.Replace<HeadingRenderer>(headings);
         renderer.ObjectRenderers.Replace<ParagraphRenderer>(new Paragraphs());
         renderer.ObjectRenderers.Replace<LiteralInlineRenderer>(new Texts());
-        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new HtmlTables(() => headings.Last));
+        renderer.ObjectRenderers.Replace<HtmlTableRenderer>(new HtmlTables(() => headings.Last, () => headings.Part));
         renderer.Render(Markdown.Parse(paper.Markdown, Pipeline));
         return page.Append("</main>\n</body>\n</html>\n").ToString();
     }
@@ -83,12 +83,16 @@ internal static partial class HtmlPage
         /// <summary>The heading that was written last, as HTML.</summary>
         public string Last { get; private set; } = "";
 
+        /// <summary>The part of its section that is being written, such as a room or a panel, as HTML; empty outside one.</summary>
+        public string Part { get; private set; } = "";
+
         protected override void Write(HtmlRenderer renderer, Markdig.Syntax.HeadingBlock heading)
         {
             var text = heading.Inline is { } inline ? TextOf(inline) : "";
             if (heading.Level == 2 && Anchor.Of(text) is { Length: > 0 } name && _named.Add(name))
                 heading.GetAttributes().Id = name;
             Last = WebUtility.HtmlEncode(text);
+            Part = heading.Level > 2 ? Last : "";
             base.Write(renderer, heading);
         }
     }

@@ -14,7 +14,8 @@ namespace TrimOut.Papers.Writing;
 /// </summary>
 /// <remarks>Cells that hold no more than a tag, a word, figures with their unit or a day are marked: these stay on one line.</remarks>
 /// <param name="caption">The heading that a table stands under, as HTML; asked for each table.</param>
-internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Table>
+/// <param name="part">The room, the panel or the like that it is of, which each card names on a phone, where the heading is out of sight; empty for none.</param>
+internal sealed class HtmlTables(Func<string> caption, Func<string> part) : HtmlObjectRenderer<Table>
 {
     /// <summary>A table with more columns becomes cards on a phone.</summary>
     private const int Narrow = 2;
@@ -43,11 +44,11 @@ internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Tabl
         }
         renderer.Write("</tr>\n</thead>\n<tbody>\n");
         for (var row = 1; row < table.Count; row++)
-            Row(renderer, (TableRow)table[row], wide ? names : null);
+            Row(renderer, (TableRow)table[row], wide ? names : null, wide ? part() : "");
         renderer.Write("</tbody>\n</table>\n");
     }
 
-    private static void Row(HtmlRenderer renderer, TableRow row, string[]? names)
+    private static void Row(HtmlRenderer renderer, TableRow row, string[]? names, string of)
     {
         renderer.Write("<tr>\n");
         for (var column = 0; column < row.Count; column++)
@@ -58,6 +59,8 @@ internal sealed class HtmlTables(Func<string> caption) : HtmlObjectRenderer<Tabl
                 renderer.Write(" class=\"k\"");
             if (names is not null && column < names.Length)
                 renderer.Write(" data-label=\"").Write(names[column]).Write('"');
+            if (column == 0 && of.Length > 0)
+                renderer.Write(" data-of=\"").Write(of).Write('"');
             renderer.Write('>');
             Inside(renderer, cell).Write(column == 0 ? "</th>\n" : "</td>\n");
         }

@@ -56,6 +56,7 @@ internal static class PageStyle
           .wide tbody th, .wide td { display: flow-root; border: 0; padding-left: 44%; height: auto; }
           .wide td { border-top: 0.2mm solid #666; }
           .wide tbody th::before, .wide td::before { content: attr(data-label); float: left; width: 72%; margin-left: -75%; font-weight: 400; color: #333; }
+          .wide th[data-of]::after { content: " \00B7 " attr(data-of); font-weight: 400; }
           .k { white-space: normal; }
         }
         @media print {
