@@ -81,7 +81,8 @@ public class TruthTests
                     house.WarmestCable));
                 Assert.True(arrives >= unit.Kind.LeastVolts, $"seed {seed}: {arrives:0.00} V arrive at {unit.Key}.");
                 Assert.True(unit.Cable.Metres <= unit.Cable.Sheet.LongestRun, $"seed {seed}: the run of {unit.Key} is too long.");
-                Assert.True(unit.Cable.TailFound >= (unit.PartWidth > 0 ? unit.PartWidth : unit.Opening.Finished.Width),
+                Assert.True(unit.Cable.TailFound >= (unit.PartWidth > 0 ? unit.PartWidth : unit.Opening.Finished.Width)
+                    + (unit.Opening.Outside ? 2 * unit.Opening.Overlap : 0),
                     $"seed {seed}: the tail of {unit.Key} is short.");
             }
             Assert.All(house.Panels, p => Assert.True(house.Wired

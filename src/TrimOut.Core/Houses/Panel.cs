@@ -11,18 +11,29 @@ public sealed class Panel(House house, Item item) : Subject(house, item)
     /// <summary>The runs that land on it, by output.</summary>
     public IEnumerable<HomeRun> Runs => House.UnitsAt(Lookups.UnitsByPanel, Id).Select(u => u.Run!).OrderBy(r => r.Output ?? int.MaxValue);
 
+    /// <summary>
+    /// The runs that are landed on it though their unit is said to need none, by output: they are live all the same, and their outputs are not free.
+    /// </summary>
+    public IEnumerable<(Item Run, int Output)> NotWanted =>
+        from run in House.ItemsOf(ItemKind.Run)
+        where run.Get(RunFacts.Panel)?.Id == Id && House.FindUnit(run.Under) is not { OnPanel: true }
+        let output = run.Get(RunFacts.Output)
+        where output is not null
+        orderby output
+        select (run, output.Value);
+
     /// <summary>The run on an output; null when it is free.</summary>
     public HomeRun? RunAt(int output) => Runs.FirstOrDefault(r => r.Output == output);
 
     /// <summary>
-    /// The numbers of its outputs, from 1: those of its sheet, and behind them each that a run is said to land on and that the sheet does not have;
+    /// The numbers of its outputs, from 1: those of its sheet, and behind them each that a cable is said to land on and that the sheet does not have;
     /// where no sheet says how many there are, up to the last that is used.
     /// </summary>
     public IReadOnlyList<int> OutputNumbers
     {
         get
         {
-            var used = Runs.Select(r => r.Output ?? 0).Where(o => o > 0).Distinct().Order().ToList();
+            var used = Runs.Select(r => r.Output ?? 0).Concat(NotWanted.Select(n => n.Output)).Where(o => o > 0).Distinct().Order().ToList();
             var count = Type?.Outputs ?? used.LastOrDefault();
             return [.. Enumerable.Range(1, count), .. used.Where(o => o > count)];
         }

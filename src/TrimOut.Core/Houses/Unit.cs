@@ -29,6 +29,20 @@ public sealed class Unit : Subject
     /// <summary>Its letter where the window has several units, from A on the left; else empty.</summary>
     internal string Letter => Window.Units.Length < 2 ? "" : ((char)('A' + Window.IndexOf(this))).ToString();
 
+    /// <summary>Whether a label says a tag that it had once and has no more.</summary>
+    /// <param name="isSame">Whether the label is a tag.</param>
+    internal bool WasTagged(Func<string, bool> isSame)
+    {
+        if (isSame(Tag) || isSame(Window.Tag))
+            return false;
+        for (var before = Window.Item.Latest(WindowFacts.Tag)?.Before; before is not null; before = before.Before)
+        {
+            if (before.Value is string tag && (isSame(tag) || isSame(tag + Letter)))
+                return true;
+        }
+        return false;
+    }
+
     /// <summary>What the maker's sheet says about its kind; null while no kind is chosen.</summary>
     public CoveringKind? Kind => field ??= Target(UnitFacts.Kind) is { } kind ? new CoveringKind(House, kind) : null;
 
@@ -71,6 +85,11 @@ public sealed class Unit : Subject
 
     /// <summary>Whether what came was ordered again, and nobody has written anything of a box since.</summary>
     public bool ComesAgain => Item.Latest(UnitFacts.ReorderedOn) is { Stored: not null } again && !IsWritten(again);
+
+    /// <summary>Whether something was written of the box that is the last to come: where it was ordered again, after that.</summary>
+    /// <param name="fact">What was written.</param>
+    public bool IsOfTheLastBox(Fact fact) => Item.Latest(fact) is { Stored: not null } head
+        && (Item.Latest(UnitFacts.ReorderedOn) is not { Stored: not null } again || head.IsAfter(again));
 
     /// <summary>Whether something is written of its box: its label, its size, or the serial of the unit in it.</summary>
     public bool BoxIsRead => Item.Get(UnitFacts.BoxLabel) is not null || Item.Get(UnitFacts.DeliveredWidth) is not null
@@ -124,20 +143,30 @@ public sealed class Unit : Subject
     };
 
     /// <summary>The way of its cable from the wall to the motor, with what is used up behind it; null while any of that is not known.</summary>
-    public Length? WayToMotor => (EntryAlong, MotorSide, EntryBelowHead, Kind?[CoveringKindFacts.LeadBehind]) is ({ } entry, { } end, { } below, { } behind)
-        && MotorAlong(end) is { } motor ? TailPath.ToMotor(entry, motor, below, behind) : null;
+    public Length? WayToMotor => (EntryAlong, MotorSide, UpToHead, Kind?[CoveringKindFacts.LeadBehind]) is ({ } entry, { } end, { } up, { } behind)
+        && MotorAlong(end) is { } motor ? TailPath.ToMotor(entry, motor, up, behind) : null;
+
+    /// <summary>How far it is from the entry up to where it hangs: outside also what it hangs above the opening; null while the entry is not known.</summary>
+    public Length? UpToHead => EntryBelowHead
+        + (Window.Mount == Mount.Outside ? Window.Item.Get(WindowFacts.HeadAbove) ?? Length.Zero : Length.Zero);
 
     /// <summary>Where its motor hangs, from the left of the opening; null while that is not known.</summary>
     /// <param name="motor">The end at which it has its motor.</param>
-    public Length? MotorAlong(Side motor) => motor == Side.Left ? Place?.From : Place?.To;
+    public Length? MotorAlong(Side motor) => motor == Side.Left ? Span?.From : Span?.To;
+
+    /// <summary>Its place; outside, where its overlap is known, as far as it reaches past the opening.</summary>
+    private Stretch? Span => Place is not { } place ? null
+        : Window.Mount != Mount.Outside || Window.Item.Get(WindowFacts.OverlapEachSide) is not { } overlap ? place
+        : new Stretch(Window.IndexOf(this) == 0 ? place.From - overlap : place.From,
+            Window.IndexOf(this) == Window.Units.Length - 1 ? place.To + overlap : place.To);
 
     /// <summary>
-    /// What a tail is held against: the width of its part, and where its cable comes out beside another unit, the way along the head from there to its
-    /// far end; null while a width is not known.
+    /// What a tail is held against: the width of its part, outside with its overlap, and where its cable comes out beside another unit, the way along the
+    /// head from there to its far end; null while a width is not known.
     /// </summary>
-    public Length? ToFarEnd => IsBehindOthers && (EntryAlong, Place) is ({ } entry, { } place)
-        ? Length.Max(place.To - entry, entry - place.From)
-        : PartWidth;
+    public Length? ToFarEnd => Span is not { } span ? PartWidth
+        : IsBehindOthers && EntryAlong is { } entry ? Length.Max(span.To - entry, entry - span.From)
+        : span.To - span.From;
 
     /// <summary>
     /// The tail that no stop speaks of: half of the width that it is held against, or the way to the motor where that is longer, as far as they are

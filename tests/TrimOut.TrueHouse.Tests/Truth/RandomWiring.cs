@@ -35,16 +35,23 @@ internal static class RandomWiring
     public static double ByVolts(RealHouse house, KindSheet kind, CableSheet cable, double volts) =>
         (volts - kind.LeastVolts) / Math.Max(kind.Starting, kind.Running) / (2 * cable.OhmsPerMetre(house.WarmestCable));
 
-    /// <summary>What a tail must reach: up to the head, along it to the motor, and what is used up behind the unit.</summary>
+    /// <summary>
+    /// What a tail must reach: up to the head, along it to the motor, and what is used up behind the unit; outside the unit hangs above the opening and its
+    /// motor beside it.
+    /// </summary>
     public static double Reach(RealUnit unit, double width) =>
-        unit.EntryBelowHead + (unit.EntrySide == unit.Lead ? unit.EntryFromJamb : width - unit.EntryFromJamb) + unit.Kind.LeadBehind;
+        unit.EntryBelowHead + (unit.EntrySide == unit.Lead ? unit.EntryFromJamb : width - unit.EntryFromJamb) + unit.Kind.LeadBehind
+            + (unit.Opening.Outside ? unit.Opening.HeadAbove + unit.Opening.Overlap : 0);
+
+    /// <summary>From one end of a unit to the other.</summary>
+    private static double EndToEnd(RealUnit unit, double width) => width + (unit.Opening.Outside ? 2 * unit.Opening.Overlap : 0);
 
     private static void Route(RealHouse house, Dice dice, RealUnit unit, double volts)
     {
         var cable = unit.Cable!;
         cable.Sheet = cable.Pulled = dice.Of(house.Cables);
         var width = unit.PartWidth > 0 ? unit.PartWidth : unit.Opening.Rough.Width;
-        cable.TailAtWindow = house.UpOnTape(Math.Max(width, Reach(unit, width)) + dice.Between(60, 400));
+        cable.TailAtWindow = house.UpOnTape(Math.Max(EndToEnd(unit, width), Reach(unit, width)) + dice.Between(60, 400));
         cable.TailFound = cable.TailAtWindow - dice.Between(0, 20);
         cable.TailAtPanel = dice.Between(1.2, 2.3);
         var most = (Math.Min(cable.Sheet.LongestRun,

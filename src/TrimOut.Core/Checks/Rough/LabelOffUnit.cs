@@ -33,21 +33,9 @@ public sealed class LabelOffUnit : RunCheck
         var label = subject.Labels.First();
         var field = FieldRef.To(subject.Item, subject.LabelAtWindow is not null ? RunFacts.LabelAtWindow : RunFacts.LabelAtPanel);
         return IsOfAnother(subject, label) ? new Outcome.Found(OtherTag.With(Arg.Typed(label)), FindOut, field)
-            : WasItsOwn(subject.Unit, label)
+            : subject.Unit.WasTagged(tag => Same(label, tag))
                 ? new Outcome.Found(OldTag.With(Arg.Typed(label), Arg.Name(subject.Unit)), NewLabels.With(Arg.Name(subject.Unit)), field)
             : new Outcome.Fine();
-    }
-
-    private static bool WasItsOwn(Unit unit, string label)
-    {
-        if (Same(label, unit.Tag) || Same(label, unit.Window.Tag))
-            return false;
-        for (var before = unit.Window.Item.Latest(WindowFacts.Tag)?.Before; before is not null; before = before.Before)
-        {
-            if (before.Value is string tag && (Same(label, tag) || Same(label, tag + unit.Letter)))
-                return true;
-        }
-        return false;
     }
 
     private static bool Same(string one, string two) => SameName.Comparer.Equals(one, two);

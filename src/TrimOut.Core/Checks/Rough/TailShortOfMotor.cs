@@ -32,7 +32,7 @@ public sealed class TailShortOfMotor : RunCheck
             return NotChecked.Of(unit, UnitFacts.EntrySide);
         if (unit.EntryFromJamb is null)
             return NotChecked.Of(unit, UnitFacts.EntryFromJamb);
-        if (unit.EntryBelowHead is not { } below)
+        if (unit.UpToHead is not { } up)
             return NotChecked.Of(unit, UnitFacts.EntryBelowHead);
         if (unit.MotorSide is not { } motor)
             return NotChecked.Of(unit, UnitFacts.LeadSide);
@@ -41,7 +41,7 @@ public sealed class TailShortOfMotor : RunCheck
         var tail = Tail.Of(subject).Tail;
         var working = Working.Of(Info.Source.Formula, () =>
         [
-            ("tail", tail.In(subject)), ("below head", below.In(subject)), ("along the head", (path - below - behind).In(subject)),
+            ("tail", tail.In(subject)), ("up to the head", up.In(subject)), ("along the head", (path - up - behind).In(subject)),
             ("behind", behind.In(subject)), ("path", path.In(subject)),
         ]);
         return tail >= path

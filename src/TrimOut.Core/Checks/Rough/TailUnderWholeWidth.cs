@@ -30,6 +30,11 @@ public sealed class TailUnderWholeWidth : RunCheck
         return tail >= width
             ? new Outcome.Fine(working)
             : new Outcome.Found((subject.Unit.IsBehindOthers ? ShortOfSeveral : Short).With(tail, width),
-                Tail.Mend(subject, tail), Tail.Field(subject), working);
+                Tail.Mend(subject, tail), Tail.Field(subject), working)
+            {
+                // Earlier releases held an outside mount against the opening alone.
+                ToldOf = subject.Unit.PartWidth is { } part && part != width && !subject.Unit.IsBehindOthers
+                    ? [new Outcome.Told(subject.Id, Short.With(tail, part))] : [],
+            };
     }
 }

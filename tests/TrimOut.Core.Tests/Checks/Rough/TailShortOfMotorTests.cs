@@ -58,6 +58,16 @@ public class TailShortOfMotorTests
             job.Say("W01B", RunFacts.TailAtWindow, "23 15/16").Fault(Check, "W01B").Message);
     }
 
+    /// <summary>Outside the unit hangs above the opening and begins beside it: the way is so much longer, up and along.</summary>
+    [Fact]
+    public void ToAnOutsideMountItIsUpAboveTheOpeningAndOnToItsEnd()
+    {
+        var job = Jobs.Roughed();
+        var inside = job.Unit("W01").WayToMotor!.Value;
+        job.Say("W01", WindowFacts.Mount, "outside").Say("W01", WindowFacts.OverlapEachSide, "6").Say("W01", WindowFacts.HeadAbove, "9");
+        Assert.Equal(inside + Core.Units.Length.FromInches(6 + 9), job.Unit("W01").WayToMotor);
+    }
+
     [Fact]
     public void AnUnknownMotorEndIsNotAPass() =>
         Jobs.Roughed().SayOf("Roller", CoveringKindFacts.MotorEnd, "").Lacks(Check, "W01", "motor end of Roller in the kit");

@@ -38,6 +38,16 @@ public class TailUnderHalfWidthTests
     [Fact]
     public void WhatIsFoundAfterDrywallCountsOverWhatWasLeft() => Jobs.Roughed().Say("W01", RunFacts.TailFound, "10").Fault(Check, "W01");
 
+    /// <summary>It reaches past the opening on both sides: 36 and twice 6 are 48, of which half is 24.</summary>
+    [Fact]
+    public void AnOutsideMountIsAsWideAsItsOverlapsMakeIt()
+    {
+        var job = Jobs.Roughed().Say("W01", WindowFacts.Mount, "outside").Say("W01", RunFacts.TailAtWindow, "18");
+        job.Fine(Check, "W01");
+        Assert.Equal("The tail is 18\"; half of the width is 24\".", job.Say("W01", WindowFacts.OverlapEachSide, "6").Fault(Check, "W01").Message);
+        job.Say("W01", RunFacts.TailAtWindow, "24").Fine(Check, "W01");
+    }
+
     [Fact]
     public void AnUnknownTailIsNotAPass() => Jobs.Roughed().Forget("W01", RunFacts.TailAtWindow).Lacks(Check, "W01", "tail at window");
 
