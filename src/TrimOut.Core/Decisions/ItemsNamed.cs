@@ -1,5 +1,7 @@
 using System.Collections.Immutable;
+using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
+using TrimOut.Core.Plans.Parts;
 
 namespace TrimOut.Core.Decisions;
 
@@ -30,7 +32,7 @@ public static class ItemsNamed
         if ((house.FindTag(name) ?? unit?.Window) is { } window)
         {
             unit ??= window.Units.FirstOrDefault();
-            return ImmutableArray.CreateRange(new[] { window.Item, unit?.Item, unit?.Run?.Item }.OfType<Item>());
+            return ImmutableArray.CreateRange(new[] { window.Item, unit?.Item, unit is null ? null : CableOf(unit) }.OfType<Item>());
         }
         var named = Kinds.SelectMany(k => house.ItemsOf(k)).Where(i => IsCalled(house, i, name)).ToList();
         return named is [var one] ? ImmutableArray.Create(one)
@@ -43,6 +45,10 @@ public static class ItemsNamed
             : new Refusal($"There is no window {name}, and nothing else of that name. Rooms, panels, hubs, remotes, boxes, contacts, visits and parts "
                 + "of the kit are written by their names, the house itself as house.");
     }
+
+    /// <summary>Its run; of a unit that needs none the cable that was landed or read all the same, so that what is written of it can be cleared.</summary>
+    private static Item? CableOf(Unit unit) => unit.Run?.Item
+        ?? (unit.CableThatIsThere is { } run && (run.Get(RunFacts.Panel) is not null || CableInWall.IsThere(unit)) ? run : null);
 
     /// <summary>Why a name behind its sort is none, with those that there are; null where no sort stands before it.</summary>
     private static Refusal? OfItsSort(House house, string name)

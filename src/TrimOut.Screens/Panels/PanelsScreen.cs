@@ -34,7 +34,8 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
     public IEnumerable<IReadOnlyList<string>> Table(ScreenContext context) =>
         [["Panel", .. PanelColumns.All.Select(c => c.Sign.Drawn(context.Glyphs))],
             .. Rows(context.House).Where(r => !r.IsHeading).Select(r => (IReadOnlyList<string>)[r.Panel?.Name ?? "",
-                r.Output?.ToString("00", CultureInfo.InvariantCulture) ?? "", r.Run?.Unit.Tag ?? "free", r.Run?.Show(RunFacts.LabelAtPanel) ?? "",
+                r.Output?.ToString("00", CultureInfo.InvariantCulture) ?? "",
+                r.Run?.Unit.Tag ?? r.NotWanted ?? "free", r.Run?.Show(RunFacts.LabelAtPanel) ?? "",
                 r.Run?.Show(RunFacts.OpenVolts) ?? "", r.Run?.Show(RunFacts.LoadedVolts) ?? "", r.Run is null ? "" : DoneSoFar(r.Run)])];
 
     public static PanelsScreen At(ScreenContext context) => new(0, null);
@@ -64,7 +65,7 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
 
     private static string TextOf(PanelRow row) => string.Create(CultureInfo.InvariantCulture,
         $"{row.Panel?.Name} {row.Output} {row.Run?.Unit.Tag} {row.Run?.Unit.Window.Room?.FullName} "
-            + $"{string.Join(' ', row.Run?.Labels ?? [])} {(row.Run is null ? "free" : "")}");
+            + $"{string.Join(' ', row.Run?.Labels ?? [])} {(row.Run is null ? row.NotWanted ?? "free" : "")}");
 
     public PanelRow? Current(ScreenContext context) => Rows(context.House) is var rows && Selected < rows.Count ? rows[Selected] : null;
 
@@ -162,7 +163,12 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
             line.Put(PanelColumns.Output.At, 0, output.ToString("00", CultureInfo.InvariantCulture), tone);
         if (row.Run is not { } run)
         {
-            line.Put(PanelColumns.Unit.At, 0, "free", selected ? tone : Tone.Dim);
+            var notWanted = row.NotWanted;
+            if (notWanted is null)
+                line.Put(PanelColumns.Unit.At, 0, "free", selected ? tone : Tone.Dim);
+            else
+                line.PutFit(PanelColumns.Unit.At, 0, line.Width - PanelColumns.Unit.At, $"{notWanted}: landed, not wanted, live",
+                    selected ? tone : Tone.Caution);
             return;
         }
         Put(PanelColumns.Unit, run.Unit.Tag);
@@ -203,6 +209,9 @@ internal sealed record PanelsScreen(int Selected, string? Carried) : IFiltered, 
 /// <summary>A row: a panel, one of its outputs, the heading of the waiting runs, or one of these.</summary>
 internal sealed record PanelRow(Panel? Panel, int? Output, HomeRun? Run, string Text = "")
 {
+    /// <summary>The run that is landed there though its unit is said to need none; null where there is none.</summary>
+    public string? NotWanted { get; init; }
+
     /// <summary>Whether it names a panel or the runs below it.</summary>
     public bool IsHeading => Run is null && Output is null;
 
@@ -226,11 +235,11 @@ internal static class PanelRows
         foreach (var panel in house.Panels)
         {
             rows.Add(new PanelRow(panel, null, null));
-            var runs = panel.Runs.ToLookup(r => r.Output);
+            var (runs, notWanted) = (panel.Runs.ToLookup(r => r.Output), panel.NotWanted.ToLookup(n => n.Output, n => house.NameOf(n.Run)));
             foreach (var output in panel.OutputNumbers)
             {
-                if (!runs[output].Any())
-                    rows.Add(new PanelRow(panel, output, null));
+                if (!runs[output].Any() || notWanted[output].Any())
+                    rows.Add(new PanelRow(panel, output, null) { NotWanted = notWanted[output].FirstOrDefault() });
                 rows.AddRange(runs[output].Select(r => new PanelRow(panel, output, r)));
             }
         }

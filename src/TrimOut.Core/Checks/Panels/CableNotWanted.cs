@@ -15,6 +15,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
 {
+    /// <summary>Its id.</summary>
+    public const string Id = "cable-not-wanted";
+
     private static readonly Message Landed = new("{0} {1}, and its cable is landed on {2} output {3}.", "landed");
     private static readonly Message Pulled = new("{0} {1}, and its cable lies in the wall.", "pulled");
     private static readonly Message Moved = new("{0} {1}, and {2} is still to move it.", "moved");
@@ -34,7 +37,7 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
     private static readonly Message TakeOffRemote = new("Cover the window again, or take the unit off {0}.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("cable-not-wanted", "Not wanted, and its cable, its remote or its order is there",
+    public override CheckInfo Info { get; } = new(Id, "Not wanted, and its cable, its remote or its order is there",
         Severity.Caution, Phase.Power,
         new Source(Source.CommonPractice, "left out, battery or plug-in = no cable pulled or landed; left out = no remote and no preset moves it, " +
             "and it is not ordered"));
@@ -68,8 +71,9 @@ public sealed class CableNotWanted() : Check<Window>(Subjects.Windows)
     {
         if (!unit.Window.LeftOut)
             return null;
-        var movers = unit.House.Look(Lookups.RemotesByUnit, unit.Id)
-            .Concat(unit.House.Look(Lookups.PresetsByUnit, unit.Id).Select(p => unit.House.Find(p)?.Under)).OfType<string>().Distinct()
+        // A remote that moves it has its presets with it; one that does not may still have a position of it in a preset, which is what has to go then.
+        var remotes = unit.House.Look(Lookups.RemotesByUnit, unit.Id);
+        var movers = remotes.Concat(unit.House.Look(Lookups.PresetsByUnit, unit.Id).Where(p => !remotes.Contains(unit.House.Find(p)?.Under ?? "")))
             .Select(unit.House.Find).OfType<Item>().Select(r => Arg.Name(r)).ToList();
         return movers.Count == 0 ? null
             : new Outcome.Found(Moved.With(NameOf(unit), (Arg)LeftOut, Arg.All(movers)), TakeOffRemote.With(Arg.All(movers)),

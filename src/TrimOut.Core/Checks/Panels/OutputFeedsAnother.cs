@@ -12,6 +12,9 @@ namespace TrimOut.Core.Checks.Panels;
 /// </remarks>
 public sealed class OutputFeedsAnother : RunCheck
 {
+    /// <summary>Its id.</summary>
+    public const string Id = "output-feeds-another";
+
     private static readonly Message Another = new("With the plug of {0} pulled another window went dead.", "another");
     private static readonly Message NoWindow = new("With the plug of {0} pulled no window went dead.", "none");
     private static readonly Message TheOutput = new("its output");
@@ -20,7 +23,7 @@ public sealed class OutputFeedsAnother : RunCheck
             "here, or change the two over with the panel off.");
 
     /// <inheritdoc/>
-    public override CheckInfo Info { get; } = new("output-feeds-another", "Output does not feed the window it is written for", Severity.Stop, Phase.Power,
+    public override CheckInfo Info { get; } = new(Id, "Output does not feed the window it is written for", Severity.Stop, Phase.Power,
         new Source(Source.CommonPractice, "this output alone off = this window dead"));
 
     /// <inheritdoc/>

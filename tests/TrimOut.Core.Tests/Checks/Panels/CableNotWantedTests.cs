@@ -1,5 +1,6 @@
 using TrimOut.Core.Checks;
 using TrimOut.Core.Checks.Panels;
+using TrimOut.Core.Decisions;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Testing;
@@ -40,6 +41,31 @@ public class CableNotWantedTests
         var job = Jobs.Walked().Add(ItemKind.Remote, "Hall remote");
         job.SayOf("Hall remote", RemoteFacts.Moves, "yes", job.Unit("W01").Id).Say("W01", WindowFacts.Covered, "no");
         Assert.Equal("W01 is in a window that is left out, and Hall remote is still to move it.", Found(job));
+    }
+
+    /// <summary>Its remote moves it no more, and a preset still has its position: that is what is to be cleared.</summary>
+    [Fact]
+    public void APresetThatStillHasItsPositionIsNamedItself()
+    {
+        var job = Jobs.Walked().Add(ItemKind.Remote, "Hall remote");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Cooking")).SayOf("Cooking", PresetFacts.Position, "40", job.Unit("W01").Id)
+            .Say("W01", WindowFacts.Covered, "no");
+        Assert.Equal("W01 is in a window that is left out, and Cooking is still to move it.", Found(job));
+    }
+
+    /// <summary>It is live: its output is not free, and its panel knows it.</summary>
+    [Theory]
+    [InlineData("power", "battery")]
+    [InlineData("covered", "no")]
+    public void WhatIsLandedAndNotWantedIsKnownOfItsPanelAndCanBeCleared(string field, string value)
+    {
+        var job = Landed();
+        Assert.Empty(job.House.Panels[0].NotWanted);
+        var (run, fact) = (job.Unit("W01").Run!.Id, (Fact?)FactTable.Find(ItemKind.Unit, field) ?? FactTable.Find(ItemKind.Window, field)!);
+        job.Say("W01", fact, value);
+        Assert.Equal([(run, 1)], job.House.Panels[0].NotWanted.Select(n => (n.Run.Id, n.Output)));
+        if (field == "power")
+            Assert.True(SetLine.Read(job.House, "W01\toutput\t").Ok);
     }
 
     [Fact]
