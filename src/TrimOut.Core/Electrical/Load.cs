@@ -16,6 +16,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
     private static readonly Message OfPreset = new("preset {0} of {1}");
     private static readonly Message OfRemote = new("all that {0} moves");
     private static readonly Message OfPresets = new("preset {0} of several remotes");
+    private static readonly Message AtATime = new("presets that run at {0}");
 
     /// <summary>What one unit draws at the most; null while a current is not known.</summary>
     public static Current? Of(Unit unit) => unit.Kind is { RunningCurrent: { } running, StartingCurrent: { } starting }
@@ -23,7 +24,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
 
     /// <summary>
     /// The load of every set of units that one press moves: units of one group, all that a remote moves, units that a preset sends somewhere, those of
-    /// one name on several remotes, for a scene or a voice calls them all, and each unit alone.
+    /// one name on several remotes, for a scene or a voice calls them all, those that a clock starts at one minute, and each unit alone.
     /// </summary>
     /// <param name="units">The units that are asked about, such as those on one panel; others are left out.</param>
     public static IEnumerable<Load> Together(IReadOnlyList<Unit> units)
@@ -43,6 +44,9 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
         foreach (var presets in byPreset.Where(g => g.Key.Get(PresetFacts.Name) is not null)
             .GroupBy(g => g.Key.Get(PresetFacts.Name)!, SameName.Comparer).Where(g => g.Select(p => p.Key.Under).Distinct().Count() > 1))
             yield return Sum(OfPresets.With(Named(presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
+        foreach (var presets in byPreset.Where(g => g.Key.Get(PresetFacts.RunsAt) is not null).GroupBy(g => g.Key.Get(PresetFacts.RunsAt)!.Value)
+            .Where(g => g.Count() > 1).OrderBy(g => g.Key))
+            yield return Sum(AtATime.With(Arg.Value(PresetFacts.RunsAt, presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
         foreach (var unit in units)
             yield return Sum(Arg.Name(unit), [unit]);
     }

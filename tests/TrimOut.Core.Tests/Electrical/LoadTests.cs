@@ -31,6 +31,21 @@ public class LoadTests
         Assert.Null(Load.Largest([]));
     }
 
+    /// <summary>What a clock starts at one minute starts together, whatever it is called.</summary>
+    [Fact]
+    public void PresetsThatRunAtOneMinuteAreOneLoad()
+    {
+        var job = new TestJob().Window("W01").Window("W02").Add(ItemKind.Remote, "Wall").Add(ItemKind.Remote, "Hand");
+        job.Do(AddItems.Preset(job.House.Remotes[0], "Evening")).Do(AddItems.Preset(job.House.Remotes[1], "Cooking"))
+            .SayOf("Evening", PresetFacts.Position, "50", job.Unit("W01").Id).SayOf("Cooking", PresetFacts.Position, "50", job.Unit("W02").Id)
+            .SayOf("Evening", PresetFacts.RunsAt, "19:00").SayOf("Cooking", PresetFacts.RunsAt, "19:01");
+        Assert.Equal(1, Largest().Units);
+        job.SayOf("Cooking", PresetFacts.RunsAt, "19:00");
+        Assert.Equal(("presets that run at 19:00", 2), (Largest().Name.For(new Reader(job.House)), Largest().Units));
+
+        Load Largest() => Load.Largest([job.Unit("W01"), job.Unit("W02")])!.Value;
+    }
+
     [Fact]
     public void AGroupIsOneHoweverManySpacesPartItsWords()
     {
