@@ -31,6 +31,18 @@ public class MomentTests
         Assert.True(Moment.Begun(Jobs.Walked().Mark("W01", "entry-marked").Unit("W01"), Phase.WalkThrough));
     }
 
+    /// <summary>A window that is wanted after all lies in a wall that is as closed as those around it; while its own cable waits nobody knows.</summary>
+    [Fact]
+    public void TheWallOfAWindowThatComesLateIsAsClosedAsThoseAroundIt()
+    {
+        var job = Jobs.Walked("W02", Jobs.Walked()).Mark("W01", "cable-found");
+        Assert.False(Moment.WallOpen(job.Unit("W02")));
+        Assert.True(Moment.WallOpen(job.Mark("W02", "cable-pulled").Unit("W02")));
+        job.Window("W03", "Bath");
+        Assert.True(Moment.WallOpen(job.Unit("W03")));
+        Assert.False(Moment.WallOpen(job.Mark("W02", "cable-found").Unit("W03")));
+    }
+
     [Fact]
     public void AStepThatWasNotNeededWasGoneByToo()
     {

@@ -17,12 +17,13 @@ public sealed class BoxLabelOff : UnitCheck
 
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("box-label-off", "Box has another tag", Severity.Stop, Phase.Receive,
-        new Source(Source.CommonPractice, "box label = tag of the unit, alone or with its room, or the number of its own acknowledgement"));
+        new Source(Source.CommonPractice,
+            "box label = tag of the unit, alone or with its room, one that it had once, or the number of its own acknowledgement"));
 
     /// <inheritdoc/>
     public override Outcome Judge(Unit subject) =>
         subject.Item.Get(UnitFacts.BoxLabel) is not { } label ? NotChecked.Of(subject, UnitFacts.BoxLabel)
-        : OwnLabels(subject).Any(own => string.Equals(Plain(label), Plain(own), StringComparison.OrdinalIgnoreCase)) ? new Outcome.Fine()
+        : OwnLabels(subject).Any(own => IsSame(label, own)) || IsOfItsEarlierTag(subject, label) ? new Outcome.Fine()
         : new Outcome.Found(AnotherTag.With(Arg.Typed(label), Arg.Name(subject)), LookForBox.With(Arg.Name(subject)),
             FieldRef.To(subject.Item, UnitFacts.BoxLabel));
 
@@ -45,6 +46,12 @@ public sealed class BoxLabelOff : UnitCheck
         if (!unit.House.Units.Any(u => u.Id != unit.Id && SameName.Comparer.Equals(u.Item.Get(UnitFacts.Acknowledgement), number)))
             yield return number;
     }
+
+    /// <summary>Whether the maker wrote the tag that it was ordered by, and no unit has that one now.</summary>
+    private static bool IsOfItsEarlierTag(Unit unit, string label) =>
+        unit.WasTagged(tag => IsSame(label, tag)) && !unit.House.Units.Any(u => IsSame(label, u.Tag));
+
+    private static bool IsSame(string label, string own) => string.Equals(Plain(label), Plain(own), StringComparison.OrdinalIgnoreCase);
 
     private static string Plain(string label) => string.Concat(label.Where(char.IsLetterOrDigit));
 }

@@ -37,6 +37,12 @@ public sealed class DeliveredSizeOff : UnitCheck
             if (subject.Item.Get(fact) is null)
                 return NotChecked.Of(subject, fact);
         }
+        // Of a box that was ordered again the one that came before says nothing.
+        foreach (var read in (Fact<Length>[])[UnitFacts.DeliveredWidth, UnitFacts.DeliveredHeight])
+        {
+            if (!subject.IsOfTheLastBox(read))
+                return NotChecked.Of(subject, read);
+        }
         var (width, height) = (subject.Item.Get(UnitFacts.OrderWidth)!.Value, subject.Item.Get(UnitFacts.OrderHeight)!.Value);
         var (gotWidth, gotHeight) = (subject.Item.Get(UnitFacts.DeliveredWidth)!.Value, subject.Item.Get(UnitFacts.DeliveredHeight)!.Value);
         var made = subject.MadeFrom(width);

@@ -31,12 +31,12 @@ public sealed class LoopTestLeftOut : RunCheck
     /// <inheritdoc/>
     public override CheckInfo Info { get; } = new("loop-test-left-out", "A loop test was left out", Severity.Caution, Phase.CloseIn,
         new Source(Source.CommonPractice, "first test before a step of close-in; second test before a step of measure; " +
-            "said to be fed by a panel = its cable is pulled before a step of close-in in its room"));
+            "said to be fed by a panel = its cable is pulled before a step of close-in in its room, or in all of the house where its room has no other"));
 
     /// <inheritdoc/>
     public override Outcome Judge(HomeRun subject)
     {
-        if (IsWithoutCable(subject) && (Moment.Begun(subject.Unit, Phase.CloseIn) || ItsRoomIsClosed(subject.Unit)))
+        if (IsWithoutCable(subject) && (Moment.Begun(subject.Unit, Phase.CloseIn) || Moment.ItsRoomIsClosed(subject.Unit)))
             return new Outcome.Found(NoCable.With(), OtherPower, FieldRef.To(subject.Unit.Item, UnitFacts.Power));
         if (!Moment.Begun(subject.Unit, Phase.CloseIn))
             return new Outcome.DoesNotApply();
@@ -50,10 +50,6 @@ public sealed class LoopTestLeftOut : RunCheck
     /// <summary>Whether somebody said that a panel feeds it, and nobody wrote or marked anything of a cable.</summary>
     private static bool IsWithoutCable(HomeRun run) => run.Unit.Power == PowerSource.Panel && OfACable.All(f => run.Item.Latest(f)?.Stored is null)
         && !StepList.All.Any(s => s is { Subject: ItemKind.Unit, Phase: Phase.RoughIn or Phase.CloseIn } && run.Unit.MarkOf(s) == StepMark.Done);
-
-    /// <summary>Whether another cable of its room was looked for behind the drywall.</summary>
-    private static bool ItsRoomIsClosed(Unit unit) => unit.Window.Room is { } room && room.Windows.SelectMany(w => w.Units).Any(u => u.Id != unit.Id
-        && StepList.All.Any(s => s is { Subject: ItemKind.Unit, Phase: Phase.CloseIn } && u.MarkOf(s) == StepMark.Done));
 
     private static Outcome.Found Found(HomeRun run, Sentence fault, Fact fact) => new(fault, ReadNow, FieldRef.To(run.Item, fact));
 }

@@ -45,9 +45,12 @@ public sealed class ChangedSinceOrder : UnitCheck
         var freeze = Freeze.Of(subject.Item);
         if (answered is null && freeze is null)
             return NotChecked.Of(subject, UnitFacts.OrderedOn);
+        // What was ordered again was ordered as it stood then.
+        var again = subject.Item.Latest(UnitFacts.ReorderedOn) is { Stored: not null } anew ? anew : null;
         var agreed = answered is not null && (freeze is null || IsAnew(answered, freeze.Put)) ? answered : null;
         var changed = OfUnit.Select(f => (subject.Item, Fact: f)).Append((subject.Window.Item, WindowFacts.Mount))
-            .Where(c => c.Item.Latest(c.Fact) is { } now && (agreed is not null ? IsOther(now, h => h.IsAfter(agreed)) : IsOther(now, freeze!.IsBefore)))
+            .Where(c => c.Item.Latest(c.Fact) is { } now && (again is null || now.IsAfter(again))
+                && (agreed is not null ? IsOther(now, h => h.IsAfter(agreed)) : IsOther(now, freeze!.IsBefore)))
             .ToLookup(c => answered is not null && c.Item.Latest(c.Fact)!.IsAfter(answered));
         return (Outcome?)Outcome.All(Found(subject, AfterOrder, SendAnew, changed[false]), Found(subject, AfterAnswer, CallToday, changed[true]))
             ?? new Outcome.Fine();

@@ -20,6 +20,9 @@ public sealed class OrderPastOpening : UnitCheck
     private static readonly Message OrderThis = new("Order {0}.");
     private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed.");
 
+    private static readonly Message BoxIsHere =
+        new("It is made: hold it to the opening before it is hung. If it does not run free of both jambs, order it again, narrower.");
+
     private static readonly Message SeeHowItHangs =
         new("It hangs: see that it runs free of both jambs from end to end, and waive this; one that rubs is ordered again, narrower.");
 
@@ -47,7 +50,7 @@ public sealed class OrderPastOpening : UnitCheck
             ? (single ? Unsaid(subject, order, room) : null) ?? (Outcome)new Outcome.Fine(working)
             : new Outcome.Found(order <= room ? NothingTakenOff.With(order, room, off) : (single ? PastWidth : PastPart).With(order, room),
                 Moment.NotOrdered(subject) ? OrderThis.With(Arg.AtMost(subject.WorkedOutWidth ?? room - off))
-                    : Moment.Hangs(subject) ? SeeHowItHangs : CallMaker,
+                    : Moment.Hangs(subject) ? SeeHowItHangs : subject.BoxIsHere ? BoxIsHere : CallMaker,
                 FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
     }
 

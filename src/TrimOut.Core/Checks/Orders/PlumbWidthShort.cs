@@ -17,6 +17,9 @@ public sealed class PlumbWidthShort : UnitCheck
     private static readonly Message ShimOrOutside = new("Shim the trim, or mount it outside.");
     private static readonly Message CallMaker = new("Call the maker today: before it is cut, the size can still be changed. Else shim the trim.");
 
+    private static readonly Message BoxIsHere =
+        new("It is made: hold it to the opening before it is hung, and shim the trim until it runs free, or order it again, narrower.");
+
     private static readonly Message ShimIt = new("It hangs: shim the trim until it runs free from end to end, or order it again, narrower.");
 
     /// <inheritdoc/>
@@ -49,7 +52,7 @@ public sealed class PlumbWidthShort : UnitCheck
         return made <= plumb
             ? new Outcome.Fine(working)
             : new Outcome.Found(TooWide.With(ordered, Arg.AtLeast(made), Arg.AtMost(plumb)),
-                Moment.Hangs(subject) ? ShimIt : !Moment.NotOrdered(subject) ? CallMaker
+                Moment.Hangs(subject) ? ShimIt : subject.BoxIsHere ? BoxIsHere : !Moment.NotOrdered(subject) ? CallMaker
                     : subject.WorkedOutWidth is { } width && width < ordered ? OrderThis.With(width) : ShimOrOutside,
                 FieldRef.To(subject.Item, UnitFacts.OrderWidth), working);
     }

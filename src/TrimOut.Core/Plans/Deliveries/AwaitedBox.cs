@@ -44,8 +44,8 @@ public sealed record AwaitedBox(Unit Unit, Sentence Why, bool Reorder, bool Over
             if (said[OfAnother].FirstOrDefault() is { } another)
                 return new AwaitedBox(unit, another, Reorder: false, Overdue: false);
             var wrong = CameWrong.SelectMany(c => said[c]).FirstOrDefault();
-            return wrong is null ? null
-                : unit.ComesAgain && unit.Item.Get(UnitFacts.ReorderedOn) is { } again ? Again(unit, again, late)
+            return unit.ComesAgain && unit.Item.Get(UnitFacts.ReorderedOn) is { } again ? Again(unit, again, late)
+                : wrong is null ? null
                 : OfTheOneBefore(unit) ? null
                 : new AwaitedBox(unit, wrong, Reorder: true, Overdue: false);
         }

@@ -27,14 +27,14 @@ internal static class AlreadyHere
     /// <param name="item">What the part is for: a unit, run, panel, hub or remote.</param>
     /// <param name="phase">The phase in which the part is first needed.</param>
     /// <remarks>
-    /// A step that is asked again since something was replaced was done before: what it took is there. A step shows nothing of a panel, hub or remote that was
-    /// chosen for the unit after it was marked.
+    /// A step that is asked again since something was replaced was done before: what it took is there. A step shows nothing of a panel, hub, remote or power
+    /// that was chosen for the unit after it was marked.
     /// </remarks>
     public static bool Is(House house, Item item, Phase phase) => (item.Kind, phase) switch
     {
         (ItemKind.Run, Phase.Power) => house.FindUnit(item.Under) is { } unit && Any(unit, null, Joined),
         (ItemKind.Run, _) => house.FindUnit(item.Under) is { Run: { } run } && HouseCuts.IsPulled(run),
-        (ItemKind.Unit, Phase.Power) => house.FindUnit(item.Id) is { } unit && Any(unit, null, Driven),
+        (ItemKind.Unit, Phase.Power) => house.FindUnit(item.Id) is { } unit && Any(unit, unit.Item.Latest(UnitFacts.Power), Driven),
         (ItemKind.Unit, _) => house.FindUnit(item.Id) is { } unit && (Any(unit, null, "brackets-fixed") || Hangs(unit)),
         (ItemKind.Panel, _) => house.FindPanel(item.Id) is { } panel && (Any(panel, null, OfPanel) || WasServed(house, item)
             || house.UnitsAt(Lookups.UnitsByPanel, item.Id).Any(u => Any(u, u.Run!.Item.Latest(RunFacts.Panel), OnItsPanel))),

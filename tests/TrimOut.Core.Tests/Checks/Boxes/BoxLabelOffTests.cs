@@ -21,6 +21,15 @@ public class BoxLabelOffTests
     public void AnotherTagIsAStop() =>
         Assert.Equal("The box says \"W10\"; this is W01.", Jobs.Walked().Say("W01", UnitFacts.BoxLabel, "W10").Fault(Check, "W01").Message);
 
+    /// <summary>The maker wrote on the box what it was ordered by; where another window has that tag now, nobody knows whose it is.</summary>
+    [Fact]
+    public void TheTagThatItHadWhenItWasOrderedIsItsOwn()
+    {
+        var job = Jobs.Walked().Say("W01", UnitFacts.BoxLabel, "W01").Say("W01", WindowFacts.Tag, "W20");
+        job.Fine(Check, "W20");
+        Assert.Equal("The box says \"W01\"; this is W20.", job.Window("W01").Fault(Check, "W20").Message);
+    }
+
     [Fact]
     public void ABoxThatNobodyReadIsNotAPass() => Jobs.Walked().Lacks(Check, "W01", "box label");
 

@@ -31,6 +31,16 @@ public class DeliveredSizeOffTests
         Assert.Equal(field, found.Mends.Field);
     }
 
+    /// <summary>What was read of the box that went back says nothing of the one that was ordered for it.</summary>
+    [Fact]
+    public void AfterItWasOrderedAgainTheFirstBoxIsNotHeldAgainstTheOrder()
+    {
+        var job = Jobs.Ordered().Say("W01", UnitFacts.DeliveredWidth, "30").Say("W01", UnitFacts.DeliveredHeight, "60");
+        job.Fault(Check, "W01");
+        job.Say("W01", UnitFacts.ReorderedOn, "2026-03-02").Lacks(Check, "W01", "delivered width");
+        job.Say("W01", UnitFacts.DeliveredWidth, "31").Say("W01", UnitFacts.DeliveredHeight, "60").Fault(Check, "W01");
+    }
+
     [Fact]
     public void ABoxThatNobodyMeasuredIsNotAPass() => Jobs.Ordered().Lacks(Check, "W01", "delivered width");
 

@@ -35,6 +35,15 @@ public class ChangedSinceOrderTests
         Assert.StartsWith("Call the maker today", found.Mend, StringComparison.Ordinal);
     }
 
+    /// <summary>It was ordered again as it stood then; what is changed after that is changed again.</summary>
+    [Fact]
+    public void WhatWasOrderedAgainIsAgreedAnew()
+    {
+        var job = Acknowledged().Say("W01", UnitFacts.OrderWidth, "35\"").Say("W01", UnitFacts.ReorderedOn, "2026-03-02");
+        job.Fine(Check, "W01");
+        Assert.Contains("order width, now 34", job.Say("W01", UnitFacts.OrderWidth, "34\"").Fault(Check, "W01").Message, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void SoIsTheMount() =>
         Assert.Equal("Written after the maker acknowledged it: mount, now outside.",

@@ -22,6 +22,15 @@ public class OrderPastOpeningTests
         Assert.Equal("The order width is 36 1/64\"; the smallest width is 36\".", Jobs.Ordered().Say("W01", UnitFacts.OrderWidth, "36 1/64")
             .Fault(Check, "W01").Message);
 
+    /// <summary>A box that is here is made: nobody calls the maker before it is cut.</summary>
+    [Fact]
+    public void OnceItsBoxIsHereItIsHeldToTheOpening()
+    {
+        var job = Jobs.Ordered().Say("W01", UnitFacts.OrderedOn, "2026-03-02").Say("W01", UnitFacts.OrderWidth, "36 1/8");
+        Assert.StartsWith("Call the maker today", job.Fault(Check, "W01").Mend, StringComparison.Ordinal);
+        Assert.StartsWith("It is made: hold it to the opening", job.Say("W01", UnitFacts.BoxLabel, "W01").Fault(Check, "W01").Mend, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void TheNarrowestPlaceCounts() => Assert.Contains(("smallest width", "35 7/8\""),
         Jobs.Ordered().Say("W01", WindowFacts.WidthMiddle, "35 7/8").Fault(Check, "W01").Working!.Inputs);
