@@ -141,7 +141,7 @@ public class LoudTests
         if (name == "picker")
             return;
         var top = Row(ScreenSnapshotTests.Draw(name, width, height), 0);
-        var stops = Ridge.Value.Context.Report.OpenStops.Count();
+        var stops = ScreenSnapshotTests.Open(name).Context.Report.OpenStops.Count();
         Assert.Contains($"!{stops} stop", Loud(top), StringComparison.Ordinal);
         Assert.Contains("(m)", Text(top), StringComparison.Ordinal);
     }

@@ -116,10 +116,13 @@ public class ScreenSnapshotTests
         Assert.DoesNotContain(text, c => "─│┌┐└┘▒█●◆■◧·►".Contains(c, StringComparison.Ordinal));
     }
 
+    /// <summary>The house that a screen is drawn of.</summary>
+    internal static ShellState Open(string name, Glyphs? glyphs = null) => new(new TestDesk(Clock),
+        name == OfACut ? SampleHouse.OpenWithACut(Clock) : SampleHouse.Open("ridge-house", Clock), Look.Dark, glyphs);
+
     internal static Frame Draw(string name, int width, int height, Glyphs? glyphs = null)
     {
-        var house = name == OfACut ? SampleHouse.OpenWithACut(Clock) : SampleHouse.Open("ridge-house", Clock);
-        var shell = new ShellState(new TestDesk(Clock), house, Look.Dark, glyphs);
+        var shell = Open(name, glyphs);
         foreach (var key in Ways[name])
             shell.Press(key);
         return shell.Draw(width, height);

@@ -30,7 +30,7 @@ internal static class CableSchedule
         foreach (var sheet in Riser.Sheets(data.House))
             to.Draw("riser", Riser.Describe(sheet), words => Riser.Of(data.House, sheet, words));
         to.Filled(["Unit", "Legs, from the panel", "Tail at window", "Tail at panel", "In all, one way"], runs.Select(r => Row(
-            r.Name, r.Legs.Select(LegText.Of).JoinOrDash("; "), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
+            r.Name, LegText.WayOf(r, Dash), Tail(r, data.House), r.Entry(RunFacts.TailAtPanel),
             (r.OneWay?.ShowRounded(data.House.DisplayUnits, LengthScale.Run)).FigureOrDash())));
         Spares(to, runs);
     }

@@ -35,8 +35,9 @@ internal static class SignOff
             p.Name, p.EntryOrNotYet(PanelFacts.ConnectedBy), p.Entry(PanelFacts.Licence), p.DayOrNotYet(PanelFacts.ConnectedOn, data.Date), Blank)));
 
         to.Heading(3, "Handover");
-        to.Say("Every unit was shown open, closed and at its preset from each of its remotes; the cautions were read together; " +
-            "the open items above are agreed.");
+        to.Say(Ours(data.House.Remotes.Any(r => r.Presets.Any(p => p.Positions.Any()))
+            ? "Every unit was shown open, closed and at its preset from each of its remotes; the cautions were read together; the open items above are agreed."
+            : "Every unit was shown open and closed from each of its remotes; the cautions were read together; the open items above are agreed."));
         to.Table(["For", "Name", "Date", "Signature"],
         [
             Row(Ours("Owner"), job.EntryOrBlank(HouseFacts.AcceptedBy), Blank, Blank),

@@ -15,11 +15,13 @@ namespace TrimOut.Papers.CrewPapers;
 /// <summary>For the hanging day: room by room, which unit goes where and how, with boxes to tick.</summary>
 internal static class HangSheet
 {
+    private static readonly Phase[] Stopping = [Phase.WalkThrough, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang];
+
     public static Paper Paper { get; } = new("hang-sheet", "Hang sheet", "the crew", "Room by room: which unit hangs where and how, with boxes to tick.",
         ShortCover.Write,
         new Section("before", "Before you start", Before), new Section("rooms", "Room by room", Rooms))
     {
-        Warns = OpenStops.Of(Phase.WalkThrough, Phase.Measure, Phase.Order, Phase.Receive, Phase.Hang),
+        Warns = OpenStops.Of(Stopping),
     };
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List([
@@ -44,6 +46,7 @@ internal static class HangSheet
     private static void Room(MarkdownWriter to, PaperData data, Inline room, List<Window> windows)
     {
         var units = windows.SelectMany(w => w.Units).ToList();
+        var stopped = OpenStops.UnitsStopped(data, units, Stopping);
         to.Heading(3, $"{room}");
         Drawings(to, windows);
         to.Table(["Unit", "Reached from", "Box label", "Ordered size", OrderFact.WidthIs.Label, "Mount", "Lead side", "Setback by the sheet",
@@ -55,9 +58,9 @@ internal static class HangSheet
             ["Unit", "Unit begins, from the left of the opening", "Left bracket", "Center support, middle", "Right bracket", "Unit ends",
                 "Cable comes out"];
         if (windows.Exists(w => w.Mount == Mount.Outside))
-            to.Table([.. along, "Head above the opening"], units.Select(u => (Inline[])[.. Along(u), HeadAbove(u)]));
+            to.Table([.. along, "Head above the opening"], units.Select(u => (Inline[])[.. Along(u, stopped), HeadAbove(u)]));
         else
-            to.Table(along, units.Select(Along));
+            to.Table(along, units.Select(u => Along(u, stopped)));
         to.Table(
             ["Unit", "Brackets level", "Lead in front", "Clicked in", "Moves freely", "Setback as built", "Free cord", "Cord held by", "Confirmed by", "Who"],
             units.Select(u => Row(u.Tag, Ticks.Of(u, "brackets-fixed"), u.OnPanel ? Ticks.Of(u, "lead-in-front") : Dash, Ticks.Of(u, "clicked-in"),
@@ -112,11 +115,12 @@ internal static class HangSheet
     };
 
     /// <summary>Where it sits. By a rough size nobody drills: there are blanks to be measured.</summary>
-    private static Inline[] Along(Unit unit)
+    private static Inline[] Along(Unit unit, HashSet<string> stopped)
     {
+        var name = OpenStops.Stopped(unit.Tag, stopped.Contains(unit.Id));
         if (unit.Window.SmallestWidth is null)
-            return Row(unit.Tag, Blank, Blank, Blank, Blank, Blank, unit.OnPanel ? Blank : Dash);
-        return Row(unit.Tag, At(a => OrBlank(a.From, unit)), At(a => OrBlank(a.LeftBracket, unit)),
+            return Row(name, Blank, Blank, Blank, Blank, Blank, unit.OnPanel ? Blank : Dash);
+        return Row(name, At(a => OrBlank(a.From, unit)), At(a => OrBlank(a.LeftBracket, unit)),
             unit.BySheet(u => u.NeedsCentreSupport switch
             {
                 null => CentreSupport(u),

@@ -42,7 +42,7 @@ internal static class PullSheet
             data.House.Runs.Select(r => Row(
                 r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output),
                 r.EntryOrBlank(RunFacts.Cable),
-                LegsOf(r), CutTo(r),
+                LegText.WayOf(r, Blank), CutTo(r),
                 r.BySheet(MayBe), Ticks.Of(r.Unit, "cable-pulled"))),
             "No home runs yet.");
         if (data.House.Runs.IsEmpty)
@@ -58,18 +58,11 @@ internal static class PullSheet
         }
     }
 
-    /// <summary>Its legs; of one that goes on from the window end of another, also that.</summary>
-    private static Inline LegsOf(HomeRun run)
-    {
-        var legs = run.Legs.IsEmpty ? Blank : run.Legs.Select(LegText.Of).JoinOrDash("; ");
-        return run.BranchesOff is { } first ? Ours($"a branch off {first.Name}; {legs}") : legs;
-    }
-
     /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
     private static void LeftOut(MarkdownWriter to, PaperData data) =>
         to.Table(["Window", "Room", "No cable, because"], data.House.Windows.Where(w => w.LeftOut).Select(w => Row(
             w.Tag, (w.Room?.FullName).OrDash(), w.Units.Any(CableInWall.IsThere)
-                ? Join("; ", [Ours("its cable lies in the wall"), w.Entry(WindowFacts.NotCoveredBecause)])
+                ? Join("; ", [Ours("its cable lies in the wall"), w.Shown(WindowFacts.NotCoveredBecause) ?? Ours("no reason noted")])
                 : w.EntryOrBlank(WindowFacts.NotCoveredBecause)))
             .Concat(data.House.Units.Where(u => !u.OnPanel).Select(u => Row(
                 u.Tag, (u.Window.Room?.FullName).OrDash(), Ours($"power: {u.Entry(UnitFacts.Power)}")))), "No window is left out.");
@@ -81,10 +74,11 @@ internal static class PullSheet
 
     private static void Ends(MarkdownWriter to, PaperData data)
     {
+        var doubted = OpenStops.FieldsInDoubt(data);
         to.Table(
             ["Unit", "Label at window", "Label at panel", "Tail at window, at least", "Tail as left", "Tail at panel", "Spare cables"],
             data.House.Runs.Select(r => Row(
-                r.Name, r.EntryOrBlank(RunFacts.LabelAtWindow), r.EntryOrBlank(RunFacts.LabelAtPanel),
+                r.Name, Read(r, RunFacts.LabelAtWindow), Read(r, RunFacts.LabelAtPanel),
                 r.BySheet(x => (x.Unit.LeastTail?.RoundUp(TapeMark.Of(data.House.DisplayUnits)).Show(data.House.DisplayUnits)).FigureOrDash()),
                 TailLeft(r), r.EntryOrBlank(RunFacts.TailAtPanel), Spares(r))),
             "No home runs yet.");
@@ -93,9 +87,11 @@ internal static class PullSheet
         to.Table(["Unit", "Loop expected", "Loop read", "Apart, far end open", "To frame", "Open wall photographed"],
             data.House.Runs.Select(r => Row(
                 r.Name, r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
-                r.EntryOrBlank(RunFacts.FirstLoop), r.EntryOrBlank(RunFacts.FirstApart), r.EntryOrBlank(RunFacts.FirstToFrame),
+                Read(r, RunFacts.FirstLoop), Read(r, RunFacts.FirstApart), Read(r, RunFacts.FirstToFrame),
                 Ticks.Of(r.Unit, "wall-photographed"))));
         to.Say("Pictures stand with their paths in the test record.");
+
+        Inline Read(HomeRun run, Fact fact) => run.EntryOrBlank(fact).InDoubt(run, fact, doubted);
     }
 
     private static Inline Spares(HomeRun run) => run.Shown(RunFacts.SpareCables) is not { } count ? Blank
@@ -112,7 +108,7 @@ internal static class PullSheet
     private static void Cable(MarkdownWriter to, PaperData data)
     {
         to.Table(
-            ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "On hand"],
+            ["Cable", "Conductors", "Plus", "Runs", "Runs with a known length", "Needed for these", "Of that still to pull", "On hand"],
             data.House.Runs.Where(r => r.Cable is not null).GroupBy(r => r.Cable!.Id).Select(g => Row(
                 g.First().Cable!.Name, g.First().Cable!.EntryOrBlank(CableTypeFacts.Colours), g.First().Cable!.EntryOrBlank(CableTypeFacts.Plus),
                 // Sheets say which of them may be cut, and are in a length only where they took something off it.
@@ -120,6 +116,8 @@ internal static class PullSheet
                     && UncheckedValues.Read(r.Unit, u => MayBeCut([u.Run!]).Any()).Unchecked.Count > 0)),
                 (Together(g) is { } together ? Figure(together.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
                     .Marked(MayBeCut(g).Any(r => r.UncheckedInNeeded.Count > 0)),
+                (Together(g.Where(r => !HouseCuts.IsPulled(r))) is { } left ? Figure(left.ShowAtLeast(data.House.DisplayUnits, LengthScale.Run)) : Dash)
+                    .Marked(MayBeCut(g).Any(r => !HouseCuts.IsPulled(r) && r.UncheckedInNeeded.Count > 0)),
                 Long(g.First().Cable!.OnHand, data.House)
                     ?? Blank)),
             "No cable is chosen yet.");

@@ -4,7 +4,6 @@ using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
 using TrimOut.Core.Plans.InService;
 using TrimOut.Papers.BinderSections;
-using TrimOut.Papers.OwnerPapers;
 using TrimOut.Papers.Writing;
 using static TrimOut.Papers.Writing.Inline;
 using static TrimOut.Papers.Writing.MarkdownWriter;
@@ -42,15 +41,16 @@ internal static class ServiceForm
 
     private static void Units(MarkdownWriter to, PaperData data)
     {
-        var doubtful = PanelDoorSheet.Doubtful(data);
+        var doubtful = OpenStops.RunsAtPanels(data);
         var doubted = OpenStops.FieldsInDoubt(data);
         to.Table(["Unit", "Room", "Power", "Moves", "Level", "Cords safe", "Found"], data.House.Units.Select(u => Row(
             u.Tag, (u.Window.Room?.FullName).OrDash(),
             u.Run is { Panel: { } panel, Output: { } output } run
-                ? Join(", ", [Ours($"{panel.Name}, output {output}"), .. doubtful.Contains(run.Id) ? [Ours("stop")] : Array.Empty<Inline>()])
+                ? OpenStops.Stopped(Ours($"{panel.Name}, output {output}"), doubtful.Contains(run.Id))
                 : u.Entry(UnitFacts.Power), Box, Box, Box, Blank)),
             "No units yet.");
-        to.Table(["Unit", "Loop then", "Loop now", "Volts loaded then", "Volts loaded now", "Open and closed then", "Open and closed now"],
+        to.Table(["Unit", "Loop then", "Loop now", "Volts loaded then", "Volts loaded now",
+            "Open: bar above glass; closed: above sill; then", "Now"],
             data.House.Units.Select(u => Row(
                 u.Tag, Then(u.Run, doubted, RunFacts.SecondLoop, RunFacts.FirstLoop), u.OnPanel ? Blank : Dash, Then(u.Run, doubted, RunFacts.LoadedVolts),
                 u.OnPanel ? Blank : Dash, Join(" / ", [Then(u, doubted, UnitFacts.OpenGap), Then(u, doubted, UnitFacts.CloseGap)]), Blank)), "No units yet.");
@@ -80,8 +80,7 @@ internal static class ServiceForm
 
     /// <summary>The first of these that is known; what a stop or a caution doubts is nothing to hold a reading of today against.</summary>
     private static Inline Then(Subject? of, HashSet<FieldRef> doubted, params Fact[] first) =>
-        first.FirstOrDefault(f => of?.Shown(f) is not null) is not { } fact ? Dash
-        : doubted.Contains(FieldRef.To(of!.Item, fact)) ? Join(", ", [of.Entry(fact), Ours("in doubt")]) : of.Entry(fact);
+        first.FirstOrDefault(f => of?.Shown(f) is not null) is { } fact ? of!.Entry(fact).InDoubt(of!, fact, doubted) : Dash;
 
     private static void Parts(MarkdownWriter to, PaperData data) => to.Table(
         ["Unit", "What was done", "Part, serial taken off", "Serial put in", "Limits and preset set again"],

@@ -26,36 +26,55 @@ internal static class TestRecord
 
     private static void Before(MarkdownWriter to, PaperData data) => to.List(
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
-        Ours("Short the window end, read at the panel, take the short off again. It should read the figure at 20 C; warmer copper reads more."),
+        Ours("Short the window end, read at the panel, take the short off again. It should read the figure at 20 C; warmer copper reads more.")
+            + (new JobItself(data.House).Shown(HouseFacts.MeterLeads) is { } leads ? Ours($"The meter's leads, {leads}, are in it.")
+                : Ours("What the meter's leads add, their tips held together, is not in it.")),
         Ours("Far end open: hold both ends apart at the window. From one conductor to the other, and from both to the frame, the meter reads open."),
         Ours("Power tests on the low-voltage side only. The mains side of the panel is for a licensed electrician."));
 
-    private static void Loops(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Label", "One way", "Should read", "First loop", "With, who, when", "Second loop", "With, who, when"],
-        data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.LabelAtPanel), r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
-            r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
-            r.EntryOrBlank(RunFacts.FirstLoop), TakenOrBlank(r, RunFacts.FirstLoop),
-            r.EntryOrBlank(RunFacts.SecondLoop), TakenOrBlank(r, RunFacts.SecondLoop))),
-        "No home runs yet.");
+    private static void Loops(MarkdownWriter to, PaperData data)
+    {
+        var read = Reading(data);
+        to.Table(["Unit", "Label", "One way", "Should read", "First loop", "With, who, when", "Second loop", "With, who, when"],
+            data.House.Runs.Select(r => Row(
+                r.Name, read(r, RunFacts.LabelAtPanel),
+                r is { BranchesOff: null, OneWay: { } oneWay } ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
+                r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
+                read(r, RunFacts.FirstLoop), TakenOrBlank(r, RunFacts.FirstLoop),
+                read(r, RunFacts.SecondLoop), TakenOrBlank(r, RunFacts.SecondLoop))),
+            "No home runs yet.");
+        if (data.House.Runs.Where(r => r.BranchesOff is not null).ToList() is { Count: > 0 } branches)
+            to.Say($"Branches, whose loop is read with that of the run that they go on from: {branches.Select(r => r.Name).JoinOrDash()}.");
+    }
 
-    private static void Apart(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "First, apart", "First, to frame", "With, who, when", "Second, apart", "Second, to frame", "With, who, when"],
-        data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.FirstApart), r.EntryOrBlank(RunFacts.FirstToFrame),
-            TakenOrBlank(r, RunFacts.FirstApart, RunFacts.FirstToFrame),
-            r.EntryOrBlank(RunFacts.SecondApart), r.EntryOrBlank(RunFacts.SecondToFrame),
-            TakenOrBlank(r, RunFacts.SecondApart, RunFacts.SecondToFrame))),
-        "No home runs yet.");
+    private static void Apart(MarkdownWriter to, PaperData data)
+    {
+        var read = Reading(data);
+        to.Table(["Unit", "First, apart", "First, to frame", "With, who, when", "Second, apart", "Second, to frame", "With, who, when"],
+            data.House.Runs.Select(r => Row(
+                r.Name, read(r, RunFacts.FirstApart), read(r, RunFacts.FirstToFrame), TakenOrBlank(r, RunFacts.FirstApart, RunFacts.FirstToFrame),
+                read(r, RunFacts.SecondApart), read(r, RunFacts.SecondToFrame), TakenOrBlank(r, RunFacts.SecondApart, RunFacts.SecondToFrame))),
+            "No home runs yet.");
+    }
 
-    private static void Volts(MarkdownWriter to, PaperData data) => to.Table(
-        ["Unit", "Panel", "Output", "Supply", "Open", "Expected while it lifts", "Loaded", "Polarity", "With, who, when"],
-        data.House.Runs.Select(r => Row(
-            r.Name, r.EntryOrBlank(RunFacts.Panel), r.EntryOrBlank(RunFacts.Output), r.BySheet(x => x.Supply?.ToString().FigureOrDash() ?? Dash),
-            r.EntryOrBlank(RunFacts.OpenVolts), r.BySheet(x => Expected.WhileRunning(x)?.ToString().FigureOrDash() ?? Dash),
-            r.EntryOrBlank(RunFacts.LoadedVolts), r.EntryOrBlank(RunFacts.Polarity),
-            TakenOrBlank(r, RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity))),
-        "No home runs yet.");
+    private static void Volts(MarkdownWriter to, PaperData data)
+    {
+        var read = Reading(data);
+        to.Table(["Unit", "Panel", "Output", "Supply", "Open", "Expected while it lifts", "Loaded", "Polarity", "With, who, when"],
+            data.House.Runs.Select(r => Row(
+                r.Name, r.EntryOrBlank(RunFacts.Panel), read(r, RunFacts.Output), r.BySheet(x => x.Supply?.ToString().FigureOrDash() ?? Dash),
+                read(r, RunFacts.OpenVolts), r.BySheet(x => Expected.WhileRunning(x)?.ToString().FigureOrDash() ?? Dash),
+                read(r, RunFacts.LoadedVolts), read(r, RunFacts.Polarity),
+                TakenOrBlank(r, RunFacts.OpenVolts, RunFacts.LoadedVolts, RunFacts.Polarity))),
+            "No home runs yet.");
+    }
+
+    /// <summary>What was read of a run, and that it is in doubt where a stop or a caution is open about it; a blank while it was not.</summary>
+    private static Func<HomeRun, Fact, Inline> Reading(PaperData data)
+    {
+        var doubted = OpenStops.FieldsInDoubt(data);
+        return (run, fact) => run.EntryOrBlank(fact).InDoubt(run, fact, doubted);
+    }
 
     private static void Pictures(MarkdownWriter to, PaperData data)
     {

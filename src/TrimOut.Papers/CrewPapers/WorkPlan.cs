@@ -2,6 +2,7 @@ using System.Collections.Immutable;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
+using TrimOut.Core.Plans.Deliveries;
 using TrimOut.Core.Plans.Hours;
 using TrimOut.Core.Plans.Visits;
 using TrimOut.Core.Units;
@@ -31,8 +32,11 @@ internal static class WorkPlan
                 : Ours($"Not ordered yet, and to be ordered by {due.By.OnPaper()} at the latest, to be here on {due.Needed.OnPaper()}: "
                     + $"{due.Units.JoinOrDash()}."));
         if (VisitPlan.BoxesTooLate(data.House, data.Date).ToList() is [var first, ..] late)
-            to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}, and not here before: "
-                + $"{late.Select(b => (Inline?)Join(" ", [b.Unit.Tag, b.Comes.OnPaper()])).JoinOrDash()}."));
+        {
+            var stands = AwaitedBox.Of(data.House, data.Report, data.Date).ToDictionary(b => b.Unit.Id, b => b.Why);
+            to.Say(Strong("Not here in time.") + Ours($"Needed on {first.Needed.OnPaper()}: {late.Select(b => (Inline?)Join(": ",
+                [b.Unit.Tag, stands.TryGetValue(b.Unit.Id, out var why) ? Said(why, data.House) : b.Comes.OnPaper()])).JoinOrDash("; ")}."));
+        }
         if (Planned(data.House).Where(v => VisitPlan.Lacks(v).Contains(VisitFacts.Phase)).ToList() is { Count: > 0 } without)
             to.Say($"Of no phase, so that nothing is asked for before them: {without.Select(v => v.Show(VisitFacts.What)).JoinOrDash()}.");
         foreach (var (visit, says) in Planned(data.House).SelectMany(v => VisitDoubt.Of(v).Select(d => (v, d))))

@@ -34,17 +34,19 @@ internal static class PanelFront
         svg.Box(1, 1, svg.Width - 2, svg.Height - 2, Pen.Thick)
             .Text(12, 22, Ours($"Panel {panel.Name}").Plain(words), size: 14, room: svg.Width - 24, bold: true);
         var runs = landed.Where(r => r.Output is not null).ToLookup(r => r.Output!.Value);
+        var notWanted = panel.NotWanted.ToLookup(n => n.Output, n => panel.House.NameOf(n.Run));
         for (var at = 0; at < outputs.Count; at++)
         {
             var (x, y) = (8 + at % inARow * wide, 32 + at / inARow * (High + 8));
-            Output(svg, x, y, wide, outputs[at], panel.HasNo(outputs[at]), [.. runs[outputs[at]]], words);
+            Output(svg, x, y, wide, outputs[at], panel.HasNo(outputs[at]), [.. runs[outputs[at]]], notWanted[outputs[at]].FirstOrDefault(), words);
         }
         var legend = "Box: an output with its number and two terminals; the panel itself says which is plus. Not to scale.";
         return svg.Legend(2, svg.Height + Svg.LegendLine - 2, outputs.Any(panel.HasNo)
             ? $"{words.Of(legend)} {words.Of("Dashed: the panel has no such output.")}" : words.Of(legend));
     }
 
-    private static void Output(Svg svg, double x, double y, double wide, int output, bool isNotThere, List<HomeRun> runs, Words words)
+    private static void Output(Svg svg, double x, double y, double wide, int output, bool isNotThere, List<HomeRun> runs, string? notWanted,
+        Words words)
     {
         svg.Box(x + 2, y, wide - 4, High, isNotThere ? Pen.Dashed : runs.Count > 0 ? Pen.Thin : Pen.Hair);
         svg.Text(x + 8, y + 14, output.ToString(CultureInfo.InvariantCulture));
@@ -52,7 +54,9 @@ internal static class PanelFront
             svg.Circle(x + wide - 24, y + 10, 4).Circle(x + wide - 12, y + 10, 4);
         if (runs.Count == 0)
         {
-            svg.Text(x + wide / 2, y + 38, words.Of("free"), Anchored.Middle);
+            svg.Text(x + wide / 2, y + 38, notWanted ?? words.Of("free"), Anchored.Middle, room: wide - 8);
+            if (notWanted is not null)
+                svg.Text(x + wide / 2, y + 53, words.Of("not wanted"), Anchored.Middle, room: wide - 8);
             return;
         }
         if (runs.Count > 1)

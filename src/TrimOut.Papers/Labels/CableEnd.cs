@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Plans.Photos;
 using TrimOut.Papers.Writing;
@@ -11,15 +10,12 @@ namespace TrimOut.Papers.Labels;
 /// <param name="AtWindow">Whether it is the end at the window; else the one at the panel.</param>
 internal sealed partial record CableEnd(HomeRun Run, bool AtWindow)
 {
-    /// <summary>What is wrong with a label is mended at one of these.</summary>
-    public static readonly Fact[] MendedAt = [RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.Output];
-
-    /// <summary>Both ends of every run, in walking order.</summary>
+    /// <summary>Both ends of every run, in walking order; a branch goes on from the window end of another and has none at a panel.</summary>
     /// <param name="data">What the paper is written from.</param>
     public static IEnumerable<CableEnd> AllOf(PaperData data)
     {
-        var (mark, wrong) = (HouseMark.Of(data.Log), OpenStops.ItemsAt(data, MendedAt));
-        return data.House.Runs.SelectMany(r => new[] { new CableEnd(r, true), new CableEnd(r, false) })
+        var (mark, wrong) = (HouseMark.Of(data.Log), OpenStops.WithWrongLabels(data));
+        return data.House.Runs.SelectMany(r => r.BranchesOff is null ? [new CableEnd(r, true), new CableEnd(r, false)] : new[] { new CableEnd(r, true) })
             .Select(e => e with { House = mark, IsWrong = wrong.Contains(e.Run.Id) });
     }
 

@@ -15,7 +15,7 @@ internal static class LabelSheet
         new Section("labels", "Test print and labels", Labels))
     {
         Table = MakeTable,
-        Warns = OpenStops.At(CableEnd.MendedAt),
+        Warns = OpenStops.AtLabels,
     };
 
     private static void How(MarkdownWriter to, PaperData data) => to.List(

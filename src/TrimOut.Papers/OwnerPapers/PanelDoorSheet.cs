@@ -20,7 +20,7 @@ internal static class PanelDoorSheet
 
     private static void Doors(MarkdownWriter to, PaperData data)
     {
-        var doubtful = Doubtful(data);
+        var doubtful = OpenStops.RunsAtPanels(data);
         if (data.House.Panels.IsEmpty)
             to.Say("There is no panel in this house.");
         foreach (var panel in data.House.Panels)
@@ -39,8 +39,8 @@ internal static class PanelDoorSheet
             Strong("Low-voltage outputs.") + Ours("For people trained on them, with the breaker off, kept off, and the output checked dead."),
             Strong("Local rules come first.") + Ours("The code in force and the maker's sheet govern over this sheet."));
         to.Known("Panel", "Entry", "Nothing was noted of it.",
-            ("Hangs", panel.Entry(PanelFacts.Location)),
-            // Whoever is to switch it off looks for both here: what nobody noted is written in.
+            // Whoever is to switch it off looks for these here: what nobody noted is written in.
+            ("Hangs", panel.EntryOrBlank(PanelFacts.Location)),
             ("Board", panel.EntryOrBlank(PanelFacts.Board)),
             ("Breaker", WhenAUnitStops.Breaker(panel) is var breaker && breaker == Dash ? Blank : breaker),
             ("Input from the mains at the most", panel.Type.EntryOfSheet(PanelTypeFacts.InputCurrent)),
@@ -56,17 +56,13 @@ internal static class PanelDoorSheet
 
     private static IEnumerable<Inline[]> Outputs(Panel panel, List<HomeRun> landed, HashSet<string> doubtful)
     {
-        foreach (var (first, last, run) in PanelMap.Outputs(panel, landed))
+        foreach (var row in PanelMap.Outputs(panel, landed))
         {
-            yield return run is null
-                ? Row(PanelMap.Free(panel, first, last), Ours("free"), Dash, Dash, Dash, Dash)
-                : Row(doubtful.Contains(run.Id) ? Join(", ", [PanelMap.OutputOf(run), Ours("stop")]) : PanelMap.OutputOf(run), run.Name,
+            yield return row.NotWanted is not null ? PanelMap.NotWanted(panel, row) is var (output, name, what) ? Row(output, name, what, Dash, Dash, Dash) : []
+                : row.Run is not { } run ? Row(PanelMap.Free(panel, row.First, row.Last), Ours("free"), Dash, Dash, Dash, Dash)
+                : Row(OpenStops.Stopped(PanelMap.OutputOf(run), doubtful.Contains(run.Id)), run.Name,
                     (run.Unit.Window.Room?.FullName).OrDash(), run.Entry(RunFacts.LabelAtPanel),
                     run.Unit.Kind.EntryOfSheet(CoveringKindFacts.RunningCurrent), run.Unit.Kind.EntryOfSheet(CoveringKindFacts.StartingCurrent));
         }
     }
-
-    /// <summary>The runs, by their ids, of which a stop or a caution is open about where they are landed.</summary>
-    public static HashSet<string> Doubtful(PaperData data) =>
-        OpenStops.ItemsAt(data, RunFacts.Output, RunFacts.WentDead, RunFacts.LabelAtPanel, RunFacts.LabelAtWindow);
 }

@@ -89,7 +89,8 @@ internal sealed record OrderFact(
     public static Inline SizeOrdered(Unit unit, PaperData data)
     {
         var now = Both(unit);
-        return data.FrozenOf(unit) is { } then && !(Width.Same(then, unit) && Height.Same(then, unit))
+        // What was ordered again was ordered as it stood then.
+        return unit.Item.Get(UnitFacts.ReorderedOn) is null && data.FrozenOf(unit) is { } then && !(Width.Same(then, unit) && Height.Same(then, unit))
             ? Inline.Ours($"{Both(then)}; typed over since: {now}") : now;
 
         static Inline Both(Unit of) => of.BySheet(x => x.Sizes(" x ", UnitFacts.OrderWidth, UnitFacts.OrderHeight));

@@ -95,9 +95,9 @@ internal static class OrderSheet
         var now = data.House;
         var cautions = units.Select(u => now.FindUnit(u.Id)).OfType<Unit>().SelectMany(u => Cautions(data, u), (u, finding) => (u, finding)).ToList();
         var gone = units.Where(u => now.FindUnit(u.Id) is null && now.UnitAlone(u.Id) is not { BoxIsHere: true }).ToList();
-        var stopped = units.Where(u => now.FindUnit(u.Id) is { } unit
-            && data.Report.About(unit).Any(f => f is { Open: true, Check.Severity: Severity.Stop } && Stopping.Contains(f.Check.Phase))).ToList();
-        var marked = cautions.Select(c => c.u.Id).Concat(gone.Select(u => u.Id)).Concat(stopped.Select(u => u.Id)).ToHashSet();
+        var stops = OpenStops.UnitsStopped(data, units.Select(u => now.FindUnit(u.Id)).OfType<Unit>(), Stopping);
+        var stopped = units.FindAll(u => stops.Contains(u.Id));
+        var marked = cautions.Select(c => c.u.Id).Concat(gone.Select(u => u.Id)).Concat(stops).ToHashSet();
         to.Say($"Units: {units.Count} ({Kinds(units)}).");
         to.Table(["Box label", .. Made.Select(f => f.Label)], units.Select(u => Row(
             [marked.Contains(u.Id) ? WithBehind(u.Tag, CautionMark) : u.Tag, .. Made.Select(f => Printed(f, u, now))])));

@@ -32,6 +32,7 @@ internal static class PanelSchedule
     {
         if (data.House.Panels.IsEmpty)
             to.Say("There is no panel in this house.");
+        var doubtful = OpenStops.RunsAtPanels(data);
         foreach (var panel in data.House.Panels)
         {
             to.Heading(3, $"Panel {panel.Name}");
@@ -39,7 +40,7 @@ internal static class PanelSchedule
             if (panel.OutputNumbers.Count > 0)
                 to.Draw(panel.Name, PanelFront.Describe(panel, landed), words => PanelFront.Of(panel, landed, words));
             Mains(to, panel);
-            Outputs(to, landed, data.House);
+            Outputs(to, panel, landed, doubtful);
             to.Facts("Low-voltage side", "Figure",
                 ("Output voltage; which conductor is plus", Join("; ", [panel.Type.EntryOfSheet(PanelTypeFacts.Supply), Plus(landed)])),
                 ("One output gives at the most", panel.Type.EntryOfSheet(PanelTypeFacts.OutputCurrent)),
@@ -79,12 +80,18 @@ internal static class PanelSchedule
 
     private static Inline OfPlate(Panel panel, Fact fact) => panel.Type?.Shown(fact) is null ? Blank : panel.Type.EntryOfSheet(fact);
 
-    private static void Outputs(MarkdownWriter to, List<HomeRun> landed, House house)
+    private static void Outputs(MarkdownWriter to, Panel panel, List<HomeRun> landed, HashSet<string> doubtful)
     {
+        var house = panel.House;
         to.Table(["Output", "Unit", "Room", "Cable", "Gauge", "One way"], landed.Select(r => Row(
-            PanelMap.OutputOf(r), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
+            OpenStops.Stopped(PanelMap.OutputOf(r), doubtful.Contains(r.Id)), r.Name, (r.Unit.Window.Room?.FullName).OrDash(), r.Entry(RunFacts.Cable),
             r.Cable.EntryOfSheet(CableTypeFacts.Conductor),
             r.OneWay is { } oneWay ? Figure(oneWay.ShowRounded(house.DisplayUnits, LengthScale.Run)) : Dash)), "Nothing is landed on it.");
+        if (panel.NotWanted.ToList() is { Count: > 0 } notWanted)
+        {
+            var live = notWanted.Select(n => (Inline?)Join(": ", [Number(n.Output), NameOf(house, n.Run)])).JoinOrDash();
+            to.Say(Ours($"Landed and not wanted, and so live: {live}."));
+        }
         var remotes = Remotes(house, landed);
         if (landed.Count > 0)
             to.Table(["Output", "Unit", "Moves together as", "Running current", "Starting current", "Volts at the unit, at its running current",

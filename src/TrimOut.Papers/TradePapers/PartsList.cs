@@ -66,8 +66,11 @@ internal static class PartsList
                     : c.State == CallOffState.Here ? Ours("here already") : LastDay(c, data.Date),
                 Said(c.Line.CountedFrom, data.House))), "Nothing."));
 
-    private static Inline StillToOrder(CallOff call, Inline count) => call.Left is { } left && left != call.Line.Count
-        ? Ours($"{count}; still to order: {Number(call.Line.Unit, left)}") : count;
+    /// <summary>The count, and how much of it is still to be ordered where that is less; what that is for can be without a count yet.</summary>
+    private static Inline StillToOrder(CallOff call, Inline count) =>
+        call.Left is { } left ? left != call.Line.Count ? Ours($"{count}; still to order: {Number(call.Line.Unit, left)}") : count
+        : call is { State: CallOffState.Open, NotOrdered.IsEmpty: false, Line.Count: not null }
+            ? Ours($"{count}; still to order, not counted yet: {call.NotOrdered.JoinOrDash()}") : count;
 
     private static Inline Number(string unit, decimal count) => Figure(unit.Length == 0 ? NumberText.Plain(count) : NumberText.Show(count, unit));
 

@@ -33,9 +33,14 @@ internal static class ReceivingList
         to.Table(["Unit", "Room", "Ordered size", OrderFact.WidthIs.Label, "Maker's number", .. WrittenIn.Select(f => f.Label), "Seen"],
             data.House.Units.Select(u => Row([
                 u.Tag, (u.Window.Room?.FullName).OrDash(), OrderFact.SizeOrdered(u, data),
-                OrderFact.WidthIs.Entry(u), u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(u.EntryOrBlank),
-                u.BoxDidNotCome ? Ours("did not arrive") : Ticks.Of(u, "looked-over")])),
+                OrderFact.WidthIs.Entry(u), u.Entry(UnitFacts.Acknowledgement), .. WrittenIn.Select(f => u.IsOfTheLastBox(f) ? u.EntryOrBlank(f) : Blank),
+                u.BoxDidNotCome ? Ours("did not arrive")
+                    : u.Item.Get(UnitFacts.ReorderedOn) is not null && !WrittenIn.Any(u.IsOfTheLastBox) ? Box : Ticks.Of(u, "looked-over")])),
             "No units yet.");
+        OrderFact[] besides = [OrderFact.Kind, OrderFact.LeadSide, OrderFact.Fabric, OrderFact.Colour, OrderFact.Opacity, OrderFact.HeadCover];
+        if (data.House.Units.Any())
+            to.Table(["Unit", .. besides.Select(f => f.Label)], data.House.Units.Select(u =>
+                Row([u.Tag, .. besides.Select(f => f.Entry(data.FrozenOf(u) ?? u))])));
     }
 
     private static void Awaited(MarkdownWriter to, PaperData data)
@@ -46,8 +51,11 @@ internal static class ReceivingList
             b.Overdue ? Ours("yes") : Dash,
             !b.Reorder ? Dash : b.Unit.BoxIsHere ? Ours("yes, or what the maker puts right") : Ours("yes"))), "Nothing is awaited or to be reordered.");
         // Their boxes come all the same, and stand in no row above.
-        if (data.Frozen.Where(f => data.House.FindUnit(f.AsFrozen.Id) is null).Select(f => f.AsFrozen.Tag).Distinct().ToList() is { Count: > 0 } gone)
-            to.Say($"Ordered once, and in the house no more: {gone.JoinOrDash()}. A box of theirs is asked about before it is opened or sent back.");
+        if (data.Frozen.Where(f => data.House.FindUnit(f.AsFrozen.Id) is null).DistinctBy(f => f.AsFrozen.Id).ToList() is { Count: > 0 } gone)
+        {
+            var why = gone.Select(f => (Inline?)Join(": ", [f.AsFrozen.Tag, Ours(SinceFrozen.WhyGone(f.AsFrozen, data.House))])).JoinOrDash("; ");
+            to.Say($"Ordered once, and not wanted any more: {why}. Ask about a box of theirs before it is opened or sent back.");
+        }
     }
 
     private static void LeftOver(MarkdownWriter to, PaperData data) =>

@@ -14,7 +14,7 @@ namespace TrimOut.Papers.Writing;
 /// </summary>
 /// <remarks>Cells that hold no more than a tag, a word, figures with their unit or a day are marked: these stay on one line.</remarks>
 /// <param name="caption">The heading that a table stands under, as HTML; asked for each table.</param>
-/// <param name="part">The room, the panel or the like that it is of, which each card names on a phone, where the heading is out of sight; empty for none.</param>
+/// <param name="part">The room, the panel or the like that it is of, which each card names on a phone; empty for none.</param>
 internal sealed class HtmlTables(Func<string> caption, Func<string> part) : HtmlObjectRenderer<Table>
 {
     /// <summary>A table with more columns becomes cards on a phone.</summary>

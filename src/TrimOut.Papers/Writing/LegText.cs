@@ -14,6 +14,15 @@ internal static class LegText
             Barrier(leg),
         }.JoinOrDash(" ");
 
+    /// <summary>All legs of a run, from the panel; of one that goes on from the window end of another also that.</summary>
+    /// <param name="run">The run.</param>
+    /// <param name="none">What stands where there is no leg yet.</param>
+    public static Inline WayOf(HomeRun run, Inline none)
+    {
+        var legs = run.Legs.IsEmpty ? none : run.Legs.Select(Of).JoinOrDash("; ");
+        return run.BranchesOff is { } first ? Inline.Ours($"a branch off {first.Name}; {legs}") : legs;
+    }
+
     private static Inline? InConduit(Leg leg) => leg.Conduit switch
     {
         Conduit.Metal => Inline.Ours("in metal conduit"),

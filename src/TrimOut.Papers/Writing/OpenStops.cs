@@ -1,4 +1,5 @@
 using TrimOut.Core.Checks;
+using TrimOut.Core.Checks.Panels;
 using TrimOut.Core.Facts;
 using TrimOut.Core.Houses;
 using TrimOut.Core.Phases;
@@ -11,6 +12,10 @@ namespace TrimOut.Papers.Writing;
 internal static class OpenStops
 {
     private static readonly Phase[] OfAPanel = [Phase.WalkThrough, Phase.RoughIn, Phase.CloseIn, Phase.Power];
+
+    private static readonly Fact[] OnALabel = [RunFacts.LabelAtWindow, RunFacts.LabelAtPanel, RunFacts.Output];
+
+    private static readonly Fact[] AtAnOutput = [.. OnALabel, RunFacts.WentDead];
 
     /// <summary>The open stops of the phases in which what feeds and loads a panel goes wrong, and the cautions about a panel.</summary>
     public static Action<MarkdownWriter, PaperData> OfPanels { get; } = (to, data) =>
@@ -32,18 +37,28 @@ internal static class OpenStops
     /// <summary>
     /// The ids of the items of which a stop or a caution is open that is mended at one of these facts: what is printed of them is not to be worked by.
     /// </summary>
-    public static HashSet<string> ItemsAt(PaperData data, params Fact[] facts) =>
-        [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts)).Select(f => f.Found.Mends.Item)];
+    private static IEnumerable<string> ItemsAt(PaperData data, params Fact[] facts) =>
+        data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts)).Select(f => f.Found.Mends.Item);
+
+    /// <summary>What is wrong with labels: what is mended on one, and that another window goes dead with the output that stands on it.</summary>
+    private static IEnumerable<Finding> OfLabels(PaperData data) => data.Report.Findings.Where(f =>
+        f is { Open: true, Check.Severity: not Severity.Note } && (IsMendedAt(f, OnALabel) || f.Check.Id == OutputFeedsAnother.Id));
+
+    /// <summary>The ids of the runs whose labels are not to be stuck on.</summary>
+    public static HashSet<string> WithWrongLabels(PaperData data) => [.. OfLabels(data).Select(f => f.Found.Mends.Item)];
 
     /// <summary>The fields at which a stop or a caution that is open is mended: what they say is in doubt.</summary>
     public static HashSet<FieldRef> FieldsInDoubt(PaperData data) =>
         [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note }).Select(f => f.Found.Mends)];
 
+    /// <summary>What stands of a fact, and that it is in doubt where it is among such fields.</summary>
+    public static Inline InDoubt(this Inline entry, Subject of, Fact fact, HashSet<FieldRef> doubted) =>
+        doubted.Contains(FieldRef.To(of.Item, fact)) && of.Shown(fact) is not null ? Join(", ", [entry, Ours("in doubt")]) : entry;
+
     private static bool IsMendedAt(Finding finding, Fact[] facts) => facts.Any(x => x.Field() == finding.Found.Mends.Field);
 
-    /// <summary>On a paper that prints a few facts: the open stops and cautions that are mended at one of them.</summary>
-    public static Action<MarkdownWriter, PaperData> At(params Fact[] facts) => (to, data) =>
-        SayStops(to, data, [.. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts))]);
+    /// <summary>On the sheets of labels.</summary>
+    public static Action<MarkdownWriter, PaperData> AtLabels { get; } = (to, data) => SayStops(to, data, [.. OfLabels(data)]);
 
     private static void SayStops(MarkdownWriter to, PaperData data, List<Finding> stops)
     {
@@ -76,8 +91,25 @@ internal static class OpenStops
             + Ours($"{stops} things are wrong that whoever powers a panel is to know: they stand on the panel schedule.")],
     };
 
-    private static List<Finding> AtPanels(PaperData data) => [.. In(data, OfAPanel),
-        .. data.Report.Findings.Where(f => f is { Open: true, Check: { Severity: Severity.Caution, Phase: Phase.Power }, Subject.Kind: ItemKind.Panel })];
+    private static List<Finding> AtPanels(PaperData data)
+    {
+        var live = data.House.Panels.SelectMany(p => p.NotWanted).Select(n => data.House.Find(n.Run.Under)?.Under).OfType<string>().ToHashSet();
+        return [.. In(data, OfAPanel), .. data.Report.Findings.Where(f => f is { Open: true, Check.Severity: Severity.Caution }
+            && (f is { Check.Phase: Phase.Power, Subject.Kind: ItemKind.Panel } || IsMendedAt(f, AtAnOutput)
+                || (f.Check.Id == CableNotWanted.Id && live.Contains(f.Subject.Id))))];
+    }
+
+    /// <summary>The runs, by their ids, that the stops and cautions at the head of the panel schedule are about.</summary>
+    public static HashSet<string> RunsAtPanels(PaperData data) =>
+        [.. AtPanels(data).Where(f => f.Subject.Kind == ItemKind.Run).Select(f => f.Subject.Id), .. ItemsAt(data, AtAnOutput)];
+
+    /// <summary>An output, or a tag, with the word that a stop is open about it.</summary>
+    public static Inline Stopped(Inline what, bool isStopped) => isStopped ? Join(", ", [what, Ours("stop")]) : what;
+
+    /// <summary>The units, by their ids, that an open stop of some phases is about.</summary>
+    public static HashSet<string> UnitsStopped(PaperData data, IEnumerable<Unit> units, params Phase[] phases) =>
+        [.. units.Where(u => data.Report.About(u).Any(f => f is { Open: true, Check.Severity: Severity.Stop } && phases.Contains(f.Check.Phase)))
+            .Select(u => u.Id)];
 
     private static List<Finding> In(PaperData data, Phase[] phases) => data.Report.OpenStops.Where(f => phases.Contains(f.Check.Phase)).ToList();
 

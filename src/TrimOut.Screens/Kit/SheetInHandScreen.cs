@@ -211,7 +211,7 @@ internal static class SheetInHandKeys
     [
         new KeyAction<SheetInHandScreen>("enter", "Type",
             "Types the value as it stands on the sheet, and goes to the next one that is missing; from one that was checked, to the row below. An empty "
-                + "line leaves it, to be listed. What stands there, or is left, is asked about: only y says that you looked for it on the sheet.", Ask)
+                + "line leaves it, to be listed. What stands there, or is left, is asked about: only = says that you looked for it on the sheet.", Ask)
             { Disabled = NoValue },
         new KeyAction<SheetInHandScreen>("c", "Checked", "Says that the value was checked against the maker's sheet, or not.",
             (s, context) => Transition.Save(s, KitCheck.Toggle(context.House, s.Part(context)!, s.Current(context)!))) { Disabled = NoValue },

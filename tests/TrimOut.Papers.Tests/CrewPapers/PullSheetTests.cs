@@ -63,6 +63,10 @@ public class PullSheetTests
         var job = new TestJob().Window("W01").Window("W02").Legs("W02", ("4 ft", CablePlace.InWall)).Say("W02", RunFacts.BranchesOff, "W01");
         var rows = PullSheet.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Home runs");
         Assert.StartsWith("a branch off W01; ", rows[1][5], StringComparison.Ordinal);
+        var labels = PaperList.Find("labels")!.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("List of labels");
+        Assert.DoesNotContain(labels, r => r is ["W02", _, "panel", ..]);
+        var record = TestRecord.Paper.Page(FinishedHouse.Data(job.Scribe.Log));
+        Assert.Equal(["–", "–"], record.TableUnder("Loop tests").Single(r => r[0] == "W02")[2..4]);
     }
 
     [Fact]

@@ -33,6 +33,23 @@ public class CardAndDoorTests
         string Mains() => string.Join(' ', Card.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Whom to call").Single(r => r[1] == "Sparks Example"));
     }
 
+    /// <summary>Whoever lands the next cable goes by the word free.</summary>
+    [Fact]
+    public void AnOutputWithACableThatNobodyWantsIsNotFree()
+    {
+        var job = FinishedHouse.Build();
+        var output = job.Unit("W01").Run!.Output!.Value;
+        job.Say("W01", UnitFacts.Power, "battery");
+        var data = FinishedHouse.Data(job.Scribe.Log);
+        foreach (var paper in new[] { Door, Binder.Paper })
+        {
+            Assert.Contains(paper.Page(data).QuerySelectorAll("tr").Select(r => r.Children.Select(c => c.TextContent).ToList()),
+                r => r is [var at, "W01", "not wanted, and landed: it is live", ..] && at == $"{output}, stop");
+        }
+        var schedule = PaperList.Find("panel-schedule")!.Page(data);
+        Assert.Contains($"Landed and not wanted, and so live: {output}: W01.", schedule.Body!.TextContent, StringComparison.Ordinal);
+    }
+
     [Fact]
     public void WhatTheCardSaysTheBookSaysInTheSameWords()
     {

@@ -98,8 +98,9 @@ public class WordsTests
             "all with this part", "nobody: {0} of {1} not checked", "{0}; {1} of {2} not checked",
             "Nothing is ordered yet.", "The unit", "ordered", "removed", "its window is left out", "off its sheet", "added, not ordered yet",
             "Width by the measures", "Height by the measures", "Nothing.", "at least {0}", "no groups", "Nothing is landed on it.",
-            "its cable lies in the wall",
-            "Ordered once, and in the house no more: {0}. A box of theirs is asked about before it is opened or sent back.",
+            "The meter's leads, {0}, are in it.", "its cable lies in the wall",
+            "not wanted, and landed: it is live", "Landed and not wanted, and so live: {0}.", "not wanted",
+            "Ordered once, and not wanted any more: {0}. Ask about a box of theirs before it is opened or sent back.",
             "Nothing is awaited or to be reordered.",
             "Not ordered yet, and to be ordered by {0} at the latest, to be here on {1}: {2}.", "instrument not noted",
             "nothing to order", "Too late to order.", "To be here on {0} it had to be ordered by {1}: {2}. Ask the maker, or move the visit.",
@@ -187,7 +188,8 @@ public class WordsTests
             .ToList();
         Assert.True(lines.Count > id switch { "binder" => 250, "card" or "panel-door" => 18, _ => 40 });
         // An order is printed as it was placed, before the tokens were typed; and the parts that a sheet counts are no text that a token stands for.
-        var before = id == "order-sheet" ? FindingsWordsTests.Typed(job.House) : id == "parts-list" ? ["end brackets", "screws", "splice connectors"]
+        var before = id is "order-sheet" or "receiving-list" ? FindingsWordsTests.Typed(job.House)
+            : id == "parts-list" ? ["end brackets", "screws", "splice connectors"]
             : id == "sun-sheet" ? ["America/Denver"] : [];
         Assert.All(lines, line => Assert.Matches("^(mm|ohm|V|A|m|s|x|AWG|P1|lead-away-from-motor|binder[.]html|[^A-Za-z])*$",
             FindingsWordsTests.Without(before, Left(line))));

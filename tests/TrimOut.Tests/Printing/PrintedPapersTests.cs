@@ -261,7 +261,7 @@ public class PrintedPapersTests
             EachSheet("binder", data, size, (words, sheet) =>
             {
                 var text = TextOf(words);
-                if (!text.Contains("Every unit was shown open, closed and at its preset", StringComparison.Ordinal))
+                if (!text.Contains("Every unit was shown open", StringComparison.Ordinal))
                     return;
                 signed++;
                 Assert.True(text.Contains("Sign-off", StringComparison.Ordinal) && text.Contains("Mains connection", StringComparison.Ordinal), sheet);
