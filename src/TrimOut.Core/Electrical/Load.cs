@@ -24,7 +24,7 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
 
     /// <summary>
     /// The load of every set of units that one press moves: units of one group, all that a remote moves, units that a preset sends somewhere, those of
-    /// one name on several remotes, for a scene or a voice calls them all, those that a clock starts at one minute, and each unit alone.
+    /// one name on several remotes, for a scene or a voice calls them all, those that a clock starts at one minute of one month, and each unit alone.
     /// </summary>
     /// <param name="units">The units that are asked about, such as those on one panel; others are left out.</param>
     public static IEnumerable<Load> Together(IReadOnlyList<Unit> units)
@@ -44,9 +44,14 @@ public readonly record struct Load(Arg Name, int Units, Current Peak)
         foreach (var presets in byPreset.Where(g => g.Key.Get(PresetFacts.Name) is not null)
             .GroupBy(g => g.Key.Get(PresetFacts.Name)!, SameName.Comparer).Where(g => g.Select(p => p.Key.Under).Distinct().Count() > 1))
             yield return Sum(OfPresets.With(Named(presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
+        // Those of one minute start together in the months that they have in common: the month counts in which most do.
         foreach (var presets in byPreset.Where(g => g.Key.Get(PresetFacts.RunsAt) is not null).GroupBy(g => g.Key.Get(PresetFacts.RunsAt)!.Value)
             .Where(g => g.Count() > 1).OrderBy(g => g.Key))
-            yield return Sum(AtATime.With(Arg.Value(PresetFacts.RunsAt, presets.Key)), presets.SelectMany(p => p).DistinctBy(u => u.Id));
+        {
+            yield return presets.SelectMany(g => new Preset(house, g.Key).RunsIn, (g, month) => (month, g)).GroupBy(p => p.month, p => p.g)
+                .Select(m => Sum(AtATime.With(Arg.Value(PresetFacts.RunsAt, presets.Key)), m.SelectMany(p => p).DistinctBy(u => u.Id)))
+                .MaxBy(l => (l.Peak.Amperes, l.Units));
+        }
         foreach (var unit in units)
             yield return Sum(Arg.Name(unit), [unit]);
     }

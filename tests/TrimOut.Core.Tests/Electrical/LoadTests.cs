@@ -42,6 +42,12 @@ public class LoadTests
         Assert.Equal(1, Largest().Units);
         job.SayOf("Cooking", PresetFacts.RunsAt, "19:00");
         Assert.Equal(("presets that run at 19:00", 2), (Largest().Name.For(new Reader(job.House)), Largest().Units));
+        // In the summer the one, in the winter the other, over the turn of the year.
+        job.SayOf("Evening", PresetFacts.RunsFrom, "April").SayOf("Evening", PresetFacts.RunsTo, "September")
+            .SayOf("Cooking", PresetFacts.RunsFrom, "October").SayOf("Cooking", PresetFacts.RunsTo, "March");
+        Assert.Equal(1, Largest().Units);
+        job.SayOf("Cooking", PresetFacts.RunsTo, "April");
+        Assert.Equal(2, Largest().Units);
 
         Load Largest() => Load.Largest([job.Unit("W01"), job.Unit("W02")])!.Value;
     }
