@@ -20,6 +20,14 @@ public class ScribeTests
 
     private Result<Change> Note(string note) => SetFact.Typed(_scribe.House, _scribe.House.FindTag("W01")!.Item, WindowFacts.Note, note).Then(_scribe.Record);
 
+    /// <summary>What was done last is told first, for it is what is looked for.</summary>
+    [Fact]
+    public void ChangesThatAreTakenBackTogetherAreNamedFromTheLastOn()
+    {
+        var (one, two, three) = (Note("a").Value, Note("b").Value, Note("c").Value);
+        Assert.Equal($"Undo: {three.What}; {two.What}; {one.What}", _scribe.Undo([one, two]).Value.What);
+    }
+
     [Fact]
     public void AnEmptyDraftSavesNothing()
     {
