@@ -24,7 +24,7 @@ public class DisagreementTests
         var house = Merged();
         var one = Assert.Single(Disagreement.All(house));
         Assert.Equal((WindowFacts.Depth, null), (one.Fact, one.Key));
-        Assert.Equal(["5\" by Ada on 2026-03-03 08:00", "6\" by Bo on 2026-03-03 08:00"], one.Heads.Select(h => one.Show(h, house)));
+        Assert.Equal(["6\" by Bo on 2026-03-03 08:00", "5\" by Ada on 2026-03-03 08:00"], one.Heads.Select(h => one.Show(h, house)));
         Assert.Equal([false, false, true], new Fact[] { WindowFacts.RoughWidth, WindowFacts.RoughHeight, WindowFacts.Depth }
             .Select(f => Disagreement.IsAbout(house.FindTag("W01")!.Item, f)));
     }
