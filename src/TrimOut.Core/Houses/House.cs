@@ -75,6 +75,15 @@ public sealed class House
     /// <summary>Home runs, in the order of their units.</summary>
     public ImmutableArray<HomeRun> Runs => Kept.Runs.IsDefault ? Kept.Runs = [.. State.Of(Lookups.Runs).Keys.Select(u => FindUnit(u)!.Run!)] : Kept.Runs;
 
+    /// <summary>Runs that are landed though their unit is said to need none, by output.</summary>
+    internal ImmutableArray<(Item Run, string Panel, int Output)> LandedNotWanted => Kept.NotWanted.IsDefault ? Kept.NotWanted =
+    [
+        .. from run in ItemsOf(ItemKind.Run)
+           where run.Get(RunFacts.Panel) is not null && run.Get(RunFacts.Output) is not null && FindUnit(run.Under) is not { OnPanel: true }
+           orderby run.Get(RunFacts.Output)
+           select (run, run.Get(RunFacts.Panel)!.Value.Id, run.Get(RunFacts.Output)!.Value),
+    ] : Kept.NotWanted;
+
     /// <summary>Panels, as they were added.</summary>
     public ImmutableArray<Panel> Panels => Kept.Panels.IsDefault ? Kept.Panels = [.. ItemsOf(ItemKind.Panel).Select(i => View(i, (h, x) => new Panel(h, x)))]
         : Kept.Panels;
@@ -278,6 +287,7 @@ public sealed class House
         public ImmutableArray<Window> Windows;
         public ImmutableArray<Unit> Units;
         public ImmutableArray<HomeRun> Runs;
+        public ImmutableArray<(Item Run, string Panel, int Output)> NotWanted;
         public ImmutableArray<Waiver> Waivers;
         public ImmutableArray<PunchItem> PunchItems;
         public ImmutableArray<CableBox> Boxes;

@@ -14,13 +14,7 @@ public sealed class Panel(House house, Item item) : Subject(house, item)
     /// <summary>
     /// The runs that are landed on it though their unit is said to need none, by output: they are live all the same, and their outputs are not free.
     /// </summary>
-    public IEnumerable<(Item Run, int Output)> NotWanted =>
-        from run in House.ItemsOf(ItemKind.Run)
-        where run.Get(RunFacts.Panel)?.Id == Id && House.FindUnit(run.Under) is not { OnPanel: true }
-        let output = run.Get(RunFacts.Output)
-        where output is not null
-        orderby output
-        select (run, output.Value);
+    public IEnumerable<(Item Run, int Output)> NotWanted => House.LandedNotWanted.Where(n => n.Panel == Id).Select(n => (n.Run, n.Output));
 
     /// <summary>The run on an output; null when it is free.</summary>
     public HomeRun? RunAt(int output) => Runs.FirstOrDefault(r => r.Output == output);

@@ -60,7 +60,7 @@ internal static class PullSheet
 
     /// <summary>No cable goes there, and whoever pulls is not to think that one was forgotten.</summary>
     private static void LeftOut(MarkdownWriter to, PaperData data) =>
-        to.Table(["Window", "Room", "No cable, because"], data.House.Windows.Where(w => w.LeftOut).Select(w => Row(
+        to.Table(["Window", "Room", "Nothing is pulled, because"], data.House.Windows.Where(w => w.LeftOut).Select(w => Row(
             w.Tag, (w.Room?.FullName).OrDash(), w.Units.Any(CableInWall.IsThere)
                 ? Join("; ", [Ours("its cable lies in the wall"), w.Shown(WindowFacts.NotCoveredBecause) ?? Ours("no reason noted")])
                 : w.EntryOrBlank(WindowFacts.NotCoveredBecause)))

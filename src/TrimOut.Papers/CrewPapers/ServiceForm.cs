@@ -37,7 +37,8 @@ internal static class ServiceForm
         Ours("The mains side of the panel, its breaker and its feed are for a licensed electrician. You work on the low-voltage side only."),
         Ours("Before you take a unit down or touch a splice: breaker off, kept off, and tested dead at the low-voltage outputs."),
         Ours("Loop tests only with the panel off and the run taken off its output: a meter on ohms across a live supply is destroyed, and may hurt you."),
-        Ours("Whether a unit that was taken down and hung again needs its limits set again is on the maker's sheet."));
+        Ours("Whether a unit that was taken down and hung again needs its limits set again is on the maker's sheet."),
+        Ours("What was read goes into the house file, with instrument and day."));
 
     private static void Units(MarkdownWriter to, PaperData data)
     {
@@ -86,9 +87,6 @@ internal static class ServiceForm
         ["Unit", "What was done", "Part, serial taken off", "Serial put in", "Limits and preset set again"],
         Enumerable.Range(0, SpareRows).Select(_ => Row(Blank, Blank, Blank, Blank, Box)));
 
-    private static void Signed(MarkdownWriter to, PaperData data)
-    {
+    private static void Signed(MarkdownWriter to, PaperData data) =>
         to.Table(["For", "Name", "Date", "Signature"], [Row(Ours("Crew"), Blank, Blank, Blank), Row(Ours("Owner"), Blank, Blank, Blank)]);
-        to.Say("What was read goes into the house file, with instrument and day.");
-    }
 }

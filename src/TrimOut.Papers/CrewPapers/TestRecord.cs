@@ -34,10 +34,11 @@ internal static class TestRecord
 
     private static void Loops(MarkdownWriter to, PaperData data)
     {
-        var read = Reading(data);
+        var (read, wrong) = (Reading(data), OpenStops.WithWrongLabels(data));
         to.Table(["Unit", "Label", "One way", "Should read", "First loop", "With, who, when", "Second loop", "With, who, when"],
             data.House.Runs.Select(r => Row(
-                r.Name, read(r, RunFacts.LabelAtPanel),
+                r.Name, wrong.Contains(r.Id) && r.LabelAtPanel is not null ? Join(", ", [r.Entry(RunFacts.LabelAtPanel), Ours("in doubt")])
+                    : read(r, RunFacts.LabelAtPanel),
                 r is { BranchesOff: null, OneWay: { } oneWay } ? Figure(oneWay.ShowRounded(data.House.DisplayUnits, LengthScale.Run)) : Dash,
                 r.BySheet(x => Expected.Loop(x)?.ToString().FigureOrDash() ?? Dash),
                 read(r, RunFacts.FirstLoop), TakenOrBlank(r, RunFacts.FirstLoop),

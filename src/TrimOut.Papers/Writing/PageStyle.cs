@@ -96,6 +96,7 @@ internal static class PageStyle
           .panel-schedule h2:has(+ h3), .panel-schedule h3 ~ h3 { break-before: page; margin-top: 0; }
           .panel-schedule h2 + h3 { margin-top: 2mm; }
           .panel-schedule h2 + ul { break-inside: avoid; break-after: avoid; }
+          .panel-schedule h2 + table { break-inside: avoid; }
           .panel-schedule h3 ~ table { font-size: 8.2pt; line-height: 1.15; margin-bottom: 1.5mm; }
           .panel-schedule h3 ~ table :is(th, td) { padding-block: 0.15mm; }
           .sun-sheet h3 ~ table { font-size: 8.5pt; line-height: 1.15; }
