@@ -34,12 +34,6 @@ internal static class OpenStops
         RestsOn.Say(to, data, phases);
     };
 
-    /// <summary>
-    /// The ids of the items of which a stop or a caution is open that is mended at one of these facts: what is printed of them is not to be worked by.
-    /// </summary>
-    private static IEnumerable<string> ItemsAt(PaperData data, params Fact[] facts) =>
-        data.Report.Findings.Where(f => f is { Open: true, Check.Severity: not Severity.Note } && IsMendedAt(f, facts)).Select(f => f.Found.Mends.Item);
-
     /// <summary>What is wrong with labels: what is mended on one, and that another window goes dead with the output that stands on it.</summary>
     private static IEnumerable<Finding> OfLabels(PaperData data) => data.Report.Findings.Where(f =>
         f is { Open: true, Check.Severity: not Severity.Note } && (IsMendedAt(f, OnALabel) || f.Check.Id == OutputFeedsAnother.Id));
@@ -101,7 +95,8 @@ internal static class OpenStops
 
     /// <summary>The runs, by their ids, that the stops and cautions at the head of the panel schedule are about.</summary>
     public static HashSet<string> RunsAtPanels(PaperData data) =>
-        [.. AtPanels(data).Where(f => f.Subject.Kind == ItemKind.Run).Select(f => f.Subject.Id), .. ItemsAt(data, AtAnOutput)];
+        [.. AtPanels(data).Where(f => f.Subject.Kind == ItemKind.Run || IsMendedAt(f, AtAnOutput))
+            .Select(f => f.Subject.Kind == ItemKind.Run ? f.Subject.Id : f.Found.Mends.Item)];
 
     /// <summary>An output, or a tag, with the word that a stop is open about it.</summary>
     public static Inline Stopped(Inline what, bool isStopped) => isStopped ? Join(", ", [what, Ours("stop")]) : what;

@@ -20,6 +20,21 @@ public class TestRecordTests
         string Head(PaperData data) => TestRecord.Paper.Write(data).Markdown.Split("\n## ")[0];
     }
 
+    /// <summary>What the meter shows has its leads in it, and the figure that it is held against too: else a good cable is taken for a bad joint.</summary>
+    [Fact]
+    public void TheLeadsOfTheMeterAreInWhatItShouldRead()
+    {
+        var job = new Testing.TestJob().Window("W01");
+        job.Legs("W01", ("100 ft", CablePlace.InWall)).Say("W01", RunFacts.Cable, "16/2").Say("W01", RunFacts.TailAtWindow, "36\"")
+            .Say("W01", RunFacts.TailAtPanel, "36\"");
+        var without = Expects();
+        job.SayOf("", HouseFacts.MeterLeads, "0.1");
+        Assert.Equal(without + 0.1m, Expects());
+
+        decimal Expects() => decimal.Parse(TestRecord.Paper.Page(FinishedHouse.Data(job.Scribe.Log)).TableUnder("Loop tests").Single()[3].Split(' ')[0],
+            System.Globalization.CultureInfo.InvariantCulture);
+    }
+
     /// <summary>Whichever of several readings was taken, whoever took it stands beside it.</summary>
     [Fact]
     public void WhoTookAReadingStandsBesideItWhicheverItIs()
