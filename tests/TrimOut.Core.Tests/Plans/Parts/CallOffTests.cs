@@ -155,6 +155,16 @@ public class CallOffTests
         Assert.Equal((CallOffState.Open, "Bed"), Stands(Of(job, "Wall remote, Kitchen")));
     }
 
+    /// <summary>That it ran shows nothing of the battery that was chosen for it since.</summary>
+    [Fact]
+    public void AMarkShowsNothingOfAPowerThatWasChosenAfterIt()
+    {
+        var job = Whole().Say("W01", UnitFacts.Power, "battery").Mark("W01", "open-limit");
+        Assert.Equal(CallOffState.Here, Of(job, "Battery for Roller").State);
+        job = Whole().Mark("W01", "open-limit").Say("W01", UnitFacts.Power, "battery");
+        Assert.Equal(CallOffState.Open, Of(job, "Battery for Roller").State);
+    }
+
     [Fact]
     public void WhatFailedInServiceIsHereWhateverWasMarked()
     {
